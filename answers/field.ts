@@ -1,0 +1,244 @@
+import { allowedUnits, type Kind, type Kinds, parseQuantity, readQuantity, type Typed, type Unread } from "@ringwright/core/units";
+import type { Range } from "@ringwright/core/workings";
+
+export type Json = null | boolean | number | string | readonly Json[] | { readonly [name: string]: Json };
+export type JsonSchema = { readonly [name: string]: Json };
+
+/** What is wrong with a question before any calculation: which field, what was given, what is allowed. */
+export interface Malformed {
+  readonly kind: "malformed" | "unknown-answer" | "unknown-field" | "missing" | "wrong-unit" | "outside-range";
+  readonly input: string;
+  readonly given?: Json;
+  readonly allowed?: Json;
+  readonly id: string;
+}
+
+export type Read<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly malformed: Malformed };
+
+/** Notes what was typed at each path, and readings that may mean something else. */
+export interface Reader {
+  readonly typed: Map<string, Typed>;
+}
+
+/** One field of a question: its JSON Schema and how it is read, described once. */
+export interface Field<T> {
+  readonly schema: JsonSchema;
+  /** Whether the field may be left out; reading `undefined` then gives the default. */
+  readonly optional?: true;
+  read(raw: Json | undefined, path: string, reader: Reader): Read<T>;
+}
+
+export type ReadValue<F> = F extends Field<infer T> ? T : never;
+
+const ok = <T>(value: T): Read<T> => ({ ok: true, value });
+
+function no<T>(malformed: Malformed): Read<T> {
+  return { ok: false, malformed };
+}
+
+function given(raw: Json | undefined): { given?: Json } {
+  if (raw === undefined) return {};
+  return { given: typeof raw === "number" && !Number.isFinite(raw) ? String(raw) : raw };
+}
+
+function missing<T>(path: string, allowed?: Json): Read<T> {
+  return no({ kind: "missing", input: path, ...(allowed === undefined ? {} : { allowed }), id: "field-missing" });
+}
+
+function unread<T>(path: string, raw: Json, reason: Unread): Read<T> {
+  const allowed = "allowed" in reason ? { allowed: reason.allowed } : {};
+  const ids = { malformed: "not-a-quantity", missing: "unit-missing", "wrong-unit": "wrong-unit", "outside-range": "number-too-large" };
+  return no({ kind: reason.kind, input: path, ...given(raw), ...allowed, id: ids[reason.kind] });
+}
+
+/**
+ * A quantity: `{ "value": 50, "unit": "mm" }`, or text with its unit, `1 15/16 in`.
+ * A bare number is refused: nothing says what it is in.
+ */
+export function quantityField<K extends Kind>(kind: K, about?: string): Field<Kinds[K]> {
+  const schema: JsonSchema = {
+    ...(about === undefined ? {} : { description: about }),
+    "x-quantity": kind,
+    anyOf: [
+      {
+        type: "object",
+        properties: { value: { type: "number" }, unit: { type: "string", examples: allowedUnits(kind) } },
+        required: ["value", "unit"],
+        additionalProperties: false,
+      },
+      { type: "string", minLength: 1, maxLength: 200 },
+    ],
+  };
+  return {
+    schema,
+    read(raw, path, reader) {
+      if (raw === undefined || raw === null) return missing(path, allowedUnits(kind));
+      const parsed = typeof raw === "string" ? parseQuantity(raw, kind) : readObject(raw, kind);
+      if (parsed === undefined) {
+        return typeof raw === "number"
+          ? no({ kind: "missing", input: path, ...given(raw), allowed: allowedUnits(kind), id: "unit-missing" })
+          : no({ kind: "malformed", input: path, ...given(raw), id: "not-a-quantity" });
+      }
+      if (!parsed.ok) return unread(path, raw, parsed.unread);
+      reader.typed.set(path, parsed.quantity);
+      return ok(parsed.quantity.value);
+    },
+  };
+}
+
+function readObject<K extends Kind>(raw: Json, kind: K) {
+  if (typeof raw !== "object" || raw === null || Array.isArray(raw)) return undefined;
+  const { value, unit, ...rest } = raw as { value?: Json; unit?: Json };
+  if (typeof value !== "number" || typeof unit !== "string" || Object.keys(rest).length > 0) return undefined;
+  return readQuantity(value, unit, kind);
+}
+
+/** A plain number: a count, a ratio, a clock hour, a pH. Outside `range` is malformed only where the schema says so. */
+export function numberField(range: Range & { readonly integer?: true } = {}, about?: string): Field<number> {
+  const schema: JsonSchema = {
+    ...(about === undefined ? {} : { description: about }),
+    type: range.integer ? "integer" : "number",
+    ...(range.min === undefined ? {} : { minimum: range.min }),
+    ...(range.max === undefined ? {} : { maximum: range.max }),
+  };
+  return {
+    schema,
+    read(raw, path) {
+      if (raw === undefined || raw === null) return missing(path);
+      if (typeof raw !== "number") return no({ kind: "malformed", input: path, ...given(raw), id: "not-a-number" });
+      if (!Number.isFinite(raw)) return no({ kind: "outside-range", input: path, ...given(raw), id: "number-too-large" });
+      if (range.integer && !Number.isInteger(raw)) return no({ kind: "malformed", input: path, ...given(raw), id: "not-a-whole-number" });
+      if (raw < (range.min ?? -Infinity) || raw > (range.max ?? Infinity)) {
+        const { integer: _, ...allowed } = range;
+        return no({ kind: "outside-range", input: path, ...given(raw), allowed: { ...allowed }, id: "number-outside" });
+      }
+      return ok(raw);
+    },
+  };
+}
+
+/** A whole number. */
+export function countField(range: Range = { min: 0, max: 1000 }, about?: string): Field<number> {
+  return numberField({ ...range, integer: true }, about);
+}
+
+/** One of a few words. */
+export function choiceField<const C extends readonly string[]>(choices: C, about?: string): Field<C[number]> {
+  return {
+    schema: { ...(about === undefined ? {} : { description: about }), enum: choices },
+    read(raw, path) {
+      if (raw === undefined || raw === null) return missing(path, choices);
+      if (typeof raw === "string" && choices.includes(raw)) return ok(raw);
+      return no({ kind: "malformed", input: path, ...given(raw), allowed: choices, id: "not-a-choice" });
+    },
+  };
+}
+
+export function yesNoField(about?: string): Field<boolean> {
+  return {
+    schema: { ...(about === undefined ? {} : { description: about }), type: "boolean" },
+    read(raw, path) {
+      if (raw === undefined || raw === null) return missing(path, [true, false]);
+      return typeof raw === "boolean"
+        ? ok(raw)
+        : no({ kind: "malformed", input: path, ...given(raw), allowed: [true, false], id: "not-yes-or-no" });
+    },
+  };
+}
+
+export function textField(about?: string, maxLength = 500): Field<string> {
+  return {
+    schema: { ...(about === undefined ? {} : { description: about }), type: "string", maxLength },
+    read(raw, path) {
+      if (raw === undefined || raw === null) return missing(path);
+      if (typeof raw === "string" && raw.length <= maxLength) return ok(raw);
+      return no({ kind: "malformed", input: path, ...given(raw), id: "not-a-text" });
+    },
+  };
+}
+
+export function listField<T>(
+  item: Field<T>,
+  size: { readonly min?: number; readonly max?: number } = {},
+  about?: string,
+): Field<readonly T[]> {
+  const { min = 0, max = 1000 } = size;
+  return {
+    schema: { ...(about === undefined ? {} : { description: about }), type: "array", items: item.schema, minItems: min, maxItems: max },
+    read(raw, path, reader) {
+      if (raw === undefined || raw === null) return missing(path);
+      if (!Array.isArray(raw)) return no({ kind: "malformed", input: path, ...given(raw), id: "not-a-list" });
+      if (raw.length < min || raw.length > max)
+        return no({ kind: "malformed", input: path, given: raw.length, allowed: { min, max }, id: "list-length" });
+      const values: T[] = [];
+      for (const [index, entry] of raw.entries()) {
+        const read = item.read(entry as Json, `${path}[${index}]`, reader);
+        if (!read.ok) return read;
+        values.push(read.value);
+      }
+      return ok(values);
+    },
+  };
+}
+
+type Fields = Readonly<Record<string, Field<unknown>>>;
+type OptionalKeys<F extends Fields> = { [N in keyof F]: undefined extends ReadValue<F[N]> ? N : never }[keyof F];
+/** What a group of fields is read as; a field that may be left out becomes an optional property. */
+export type GroupValue<F extends Fields> = { readonly [N in Exclude<keyof F, OptionalKeys<F>>]: ReadValue<F[N]> } & {
+  readonly [N in OptionalKeys<F>]?: Exclude<ReadValue<F[N]>, undefined>;
+};
+
+/** Named fields. A name that is not among them is refused, with the names that are. */
+export function groupField<F extends Fields>(fields: F, about?: string): Field<GroupValue<F>> {
+  const names = Object.keys(fields);
+  const schema: JsonSchema = {
+    ...(about === undefined ? {} : { description: about }),
+    type: "object",
+    properties: Object.fromEntries(names.map((name) => [name, fields[name]?.schema ?? {}])),
+    required: names.filter((name) => !fields[name]?.optional),
+    additionalProperties: false,
+  };
+  return {
+    schema,
+    read(raw, path, reader) {
+      const at = (name: string) => (path === "" ? name : `${path}.${name}`);
+      if (raw === undefined || raw === null) return missing(path === "" ? "question" : path, names);
+      if (typeof raw !== "object" || Array.isArray(raw)) {
+        return no({ kind: "malformed", input: path === "" ? "question" : path, ...given(raw), allowed: names, id: "not-a-group" });
+      }
+      const object = raw as { readonly [name: string]: Json };
+      for (const name of Object.keys(object)) {
+        if (!Object.hasOwn(fields, name))
+          return no({ kind: "unknown-field", input: at(name), ...given(object[name]), allowed: names, id: "unknown-field" });
+      }
+      const value: Record<string, unknown> = {};
+      for (const name of names) {
+        const read = fields[name]?.read(Object.hasOwn(object, name) ? object[name] : undefined, at(name), reader);
+        if (!read) continue;
+        if (!read.ok) return read;
+        if (read.value !== undefined) value[name] = read.value;
+      }
+      return ok(value as GroupValue<F>);
+    },
+  };
+}
+
+/** A field that may be left out. Left out, or null, it is not known. */
+export function optional<T>(field: Field<T>): Field<T | undefined> {
+  return {
+    schema: field.schema,
+    optional: true,
+    read: (raw, path, reader) => (raw === undefined || raw === null ? ok(undefined) : field.read(raw, path, reader)),
+  };
+}
+
+/** Either of two ways to give the same thing; told apart by whether the value is an object with `mark`. */
+export function eitherField<A, B>(mark: string, marked: Field<A>, plain: Field<B>): Field<A | B> {
+  return {
+    schema: { anyOf: [marked.schema, plain.schema] },
+    read: (raw, path, reader): Read<A | B> =>
+      typeof raw === "object" && raw !== null && !Array.isArray(raw) && Object.hasOwn(raw, mark)
+        ? marked.read(raw, path, reader)
+        : plain.read(raw, path, reader),
+  };
+}

@@ -1,0 +1,188 @@
+import { sources } from "@ringwright/core/sources";
+import type { Typed } from "@ringwright/core/units";
+import type { Refusal, Step, Warning } from "@ringwright/core/workings";
+import { nameOf, say } from "@ringwright/words";
+import type { AnyAnswer } from "./answer.ts";
+import type { Facts } from "./facts.ts";
+import type { Json, Malformed, Reader } from "./field.ts";
+import { answers } from "./register.ts";
+
+/** A reply as it leaves the program: plain JSON, SI, full precision. */
+export type Reply =
+  | {
+      readonly ok: true;
+      readonly answer: Json;
+      readonly workings: readonly Json[];
+      readonly citations: readonly Json[];
+      readonly warnings: readonly Json[];
+    }
+  | {
+      readonly ok: false;
+      readonly refusal: {
+        readonly kind: string;
+        readonly input: string;
+        readonly given?: Json;
+        readonly allowed?: Json;
+        readonly why: string;
+      };
+    };
+
+const malformedKinds: ReadonlySet<string> = new Set(["malformed", "unknown-answer", "unknown-field", "missing", "wrong-unit"]);
+
+/** Whether a refusal is of the question itself (exit 2, HTTP 400) and not of the calculation (exit 3, HTTP 422). */
+export function isMalformed(refusal: { readonly kind: string }): boolean {
+  return malformedKinds.has(refusal.kind);
+}
+
+/** The description of an answer, by name. */
+export function findAnswer(name: string): AnyAnswer | undefined {
+  return answers.find((entry) => entry.name === name);
+}
+
+/**
+ * Asks one question. Nothing throws for bad input: a malformed question and a
+ * refusal by the core come back as data.
+ */
+export function ask(name: string, question: Json, facts: Facts): Reply {
+  const description = findAnswer(name);
+  if (!description) {
+    const allowed = answers.map((entry) => entry.name);
+    return refusedQuestion({ kind: "unknown-answer", input: "name", given: name, allowed, id: "unknown-answer" });
+  }
+  const reader: Reader = { typed: new Map() };
+  const read = description.question.read(question, "", reader);
+  if (!read.ok) return refusedQuestion(read.malformed);
+  const found = description.work(read.value, facts);
+  if (!found.ok) return refused(found.refusal, reader.typed);
+  const written = description.answer.write(found.value);
+  const notFinite = firstNotFinite(written, "answer");
+  if (notFinite)
+    return {
+      ok: false,
+      refusal: { kind: "outside-range", input: notFinite, why: say({ id: "no-finite-result", with: { rule: notFinite } }) },
+    };
+  const warnings = [...slips(reader.typed), ...found.warnings];
+  return {
+    ok: true,
+    answer: written,
+    workings: found.workings.map(writeStep),
+    citations: cited(found.workings, warnings),
+    warnings: warnings.map((warning) => writeWarning(warning, reader.typed)),
+  };
+}
+
+function refusedQuestion({ id, ...malformed }: Malformed): Reply {
+  const allowed = Array.isArray(malformed.allowed)
+    ? malformed.allowed.join(", ")
+    : malformed.allowed === undefined
+      ? ""
+      : JSON.stringify(malformed.allowed);
+  const shown = {
+    input: malformed.input,
+    given: malformed.given === undefined ? "" : typeof malformed.given === "string" ? malformed.given : JSON.stringify(malformed.given),
+    allowed,
+  };
+  return { ok: false, refusal: { ...malformed, why: say({ id, with: shown }) } };
+}
+
+function asTyped(input: string | undefined, given: Json | undefined, typed: ReadonlyMap<string, Typed>): { given?: Json } {
+  const text = input === undefined ? undefined : typed.get(input)?.typed;
+  if (text !== undefined) return { given: text };
+  return given === undefined ? {} : { given };
+}
+
+function refused({ says, citation, ...refusal }: Refusal, typed: ReadonlyMap<string, Typed>): Reply {
+  const { given, ...rest } = refusal;
+  return {
+    ok: false,
+    refusal: {
+      ...(rest as { kind: string; input: string; allowed?: Json }),
+      ...asTyped(refusal.input, given, typed),
+      why: say(says),
+      ...(citation ? { citation: writeCitation(citation) } : {}),
+    },
+  };
+}
+
+/** Readings with three digits after a single comma are asked about. */
+function slips(typed: ReadonlyMap<string, Typed>): Warning[] {
+  return [...typed].flatMap(([input, given]) =>
+    given.mayMean === undefined
+      ? []
+      : [
+          {
+            kind: "slip" as const,
+            input,
+            given: given.value,
+            suggestion: given.mayMean,
+            says: {
+              id: "comma-or-thousands",
+              with: {
+                input,
+                typed: given.typed,
+                read: { value: given.value, kind: given.kind },
+                other: { value: given.mayMean, kind: given.kind },
+              },
+            },
+          },
+        ],
+  );
+}
+
+function writeCitation(citation: { readonly source: keyof typeof sources; readonly at?: string; readonly seen?: string }): Json {
+  const source = sources[citation.source];
+  return {
+    source: citation.source,
+    title: source.title,
+    ...(citation.at === undefined ? {} : { at: citation.at }),
+    seen: citation.seen ?? source.seen,
+  };
+}
+
+function writeStep([rule, inputs, value, uncertainty]: Step): Json {
+  return {
+    rule: rule.id,
+    name: nameOf(rule.name ?? rule.id),
+    symbol: rule.symbol,
+    expression: rule.expression,
+    value,
+    unit: rule.unit,
+    ...(uncertainty === undefined ? {} : { standardUncertainty: uncertainty }),
+    inputs: rule.inputs.map((input, index) => ({
+      symbol: input.symbol,
+      name: nameOf(input.name),
+      value: finite(inputs[index]),
+      unit: input.unit,
+      ...(input.valid ? { valid: { ...input.valid } } : {}),
+    })),
+    ...(rule.assumed ? { assumed: { ...rule.assumed } } : {}),
+    citation: writeCitation(rule.citation),
+  };
+}
+
+const finite = (value: number | undefined): Json => (value === undefined ? null : Number.isFinite(value) ? value : String(value));
+
+function writeWarning({ says, citation, ...warning }: Warning, typed: ReadonlyMap<string, Typed>): Json {
+  const { given, ...rest } = warning;
+  return { ...rest, ...asTyped(warning.input, given, typed), why: say(says), ...(citation ? { citation: writeCitation(citation) } : {}) };
+}
+
+/** Every source that the workings and warnings rest on, once. */
+function cited(steps: readonly Step[], warnings: readonly Warning[]): Json[] {
+  const seen = new Map<string, Json>();
+  for (const citation of [...steps.map(([rule]) => rule.citation), ...warnings.flatMap((warning) => warning.citation ?? [])]) {
+    const key = `${citation.source} ${citation.at ?? ""}`;
+    if (!seen.has(key)) seen.set(key, writeCitation(citation));
+  }
+  return [...seen.values()];
+}
+
+function firstNotFinite(value: Json, path: string): string | undefined {
+  if (typeof value === "number") return Number.isFinite(value) ? undefined : path;
+  if (typeof value !== "object" || value === null) return undefined;
+  for (const [name, entry] of Object.entries(value)) {
+    const found = firstNotFinite(entry as Json, `${path}.${name}`);
+    if (found) return found;
+  }
+  return undefined;
+}

@@ -1,0 +1,88 @@
+import type { AnyAnswer } from "./answer.ts";
+import type { JsonSchema } from "./field.ts";
+
+const text = { type: "string" } as const;
+
+const citation: JsonSchema = {
+  type: "object",
+  properties: { source: text, title: text, at: text, seen: { enum: ["read", "quoted", "memory", "derived", "practice"] } },
+  required: ["source", "title", "seen"],
+  additionalProperties: false,
+};
+
+const range: JsonSchema = { type: "object", properties: { min: { type: "number" }, max: { type: "number" } }, additionalProperties: false };
+
+const step: JsonSchema = {
+  type: "object",
+  properties: {
+    rule: text,
+    name: text,
+    symbol: text,
+    expression: text,
+    value: { type: "number" },
+    unit: text,
+    standardUncertainty: { type: "number", minimum: 0 },
+    inputs: {
+      type: "array",
+      items: {
+        type: "object",
+        properties: { symbol: text, name: text, value: { type: ["number", "string", "null"] }, unit: text, valid: range },
+        required: ["symbol", "name", "value", "unit"],
+        additionalProperties: false,
+      },
+    },
+    assumed: range,
+    citation,
+  },
+  required: ["rule", "name", "symbol", "expression", "value", "unit", "inputs", "citation"],
+  additionalProperties: false,
+};
+
+const warning: JsonSchema = {
+  type: "object",
+  properties: {
+    kind: { enum: ["slip", "outside-validity", "caution", "limit", "gap", "note"] },
+    input: text,
+    given: true,
+    suggestion: true,
+    why: text,
+    citation,
+  },
+  required: ["kind", "why"],
+  additionalProperties: false,
+};
+
+const refusal: JsonSchema = {
+  type: "object",
+  properties: {
+    kind: { enum: ["malformed", "unknown-answer", "unknown-field", "missing", "wrong-unit", "outside-range", "impossible", "not-known"] },
+    input: text,
+    given: true,
+    allowed: true,
+    why: text,
+    citation,
+  },
+  required: ["kind", "input", "why"],
+  additionalProperties: false,
+};
+
+/** The JSON Schema (2020-12) of an answer's reply, found or refused. */
+export function replySchema(description: AnyAnswer): JsonSchema {
+  return {
+    anyOf: [
+      {
+        type: "object",
+        properties: {
+          ok: { const: true },
+          answer: description.answer.schema,
+          workings: { type: "array", items: step },
+          citations: { type: "array", items: citation },
+          warnings: { type: "array", items: warning },
+        },
+        required: ["ok", "answer", "workings", "citations", "warnings"],
+        additionalProperties: false,
+      },
+      { type: "object", properties: { ok: { const: false }, refusal }, required: ["ok", "refusal"], additionalProperties: false },
+    ],
+  };
+}

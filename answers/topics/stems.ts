@@ -1,0 +1,3 @@
+import type { AnyAnswer } from "../answer.ts";
+
+export const stemsAnswers: readonly AnyAnswer[] = [];

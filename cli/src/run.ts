@@ -1,0 +1,29 @@
+import { answerCommand, answersCommand } from "./answer.ts";
+import { exampleCommand } from "./example.ts";
+import { exits } from "./exits.ts";
+import { planCommand } from "./plan.ts";
+import { type Streams, terminal } from "./streams.ts";
+import { usage } from "./usage.ts";
+
+/** Runs one command of `ringwright` and gives its exit code. */
+export async function run(words: readonly string[], streams: Streams = terminal): Promise<number> {
+  const [command, ...rest] = words;
+  switch (command) {
+    case "plan":
+      return planCommand(rest, streams);
+    case "answer":
+      return answerCommand(rest, streams);
+    case "answers":
+      return answersCommand(streams);
+    case "example":
+      return exampleCommand(rest, streams);
+    case "help":
+    case "--help":
+    case "-h":
+      streams.out(usage);
+      return exits.ok;
+    default:
+      streams.err(command === undefined ? usage : `There is no command “${command}”.\n\n${usage}`);
+      return exits.malformed;
+  }
+}

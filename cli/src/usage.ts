@@ -1,0 +1,15 @@
+/** What `ringwright help` says. */
+export const usage = `ringwright: everything about packing a stuffing box, from what was measured
+
+  ringwright example                 a box to fill in, with comments
+  ringwright plan FILE               the whole plan for a box (JSON or YAML; - for standard input)
+      --workings                     with the workings and sources of every number
+      --units metric|inch            units to show (default: metric)
+      --drawing box.svg              also draw the box to scale
+      --json                         the plan as data
+  ringwright answers                 every question that can be asked, with its schema
+  ringwright answer NAME             one answer: the question as JSON on standard input
+  ringwright example NAME            a question and its reply
+
+Exit: 0 answered · 2 the question is malformed · 3 no answer is possible (the reply says why)
+`;

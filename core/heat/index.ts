@@ -1,0 +1,1 @@
+export { surfaceSpeed } from "./surface-speed.ts";

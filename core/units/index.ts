@@ -1,0 +1,4 @@
+export * from "./format.ts";
+export * from "./parse.ts";
+export * from "./quantity.ts";
+export { findUnit, inUnit, quantity, toSi, type Unit, units, unitsOf } from "./unit.ts";

@@ -1,0 +1,111 @@
+import { type Answer, type Band, type Found, type Refused, refuse, type Step, type Uncertain, type Warning } from "./answer.ts";
+import type { Range, Rule } from "./rule.ts";
+
+/** Whether a number lies in a range; NaN never does. */
+export function within(range: Range, value: number): boolean {
+  return value >= (range.min ?? -Infinity) && value <= (range.max ?? Infinity);
+}
+
+/** Writes down the steps of one answer as it is worked out. Made by `begin`, closed by `found`. */
+export class Workings {
+  readonly #steps: Step[] = [];
+  readonly #warnings: Warning[] = [];
+  #overflow: Rule | undefined;
+
+  /** Notes a step and hands back its value. Inputs outside the rule's validity are flagged. */
+  step<Q extends number>(rule: Rule, inputs: readonly number[], value: Q, uncertainty?: number): Q {
+    this.#steps.push(uncertainty === undefined ? [rule, inputs, value] : [rule, inputs, value, uncertainty]);
+    if (!Number.isFinite(value)) this.#overflow ??= rule;
+    for (let i = 0; i < rule.inputs.length; i++) {
+      const input = rule.inputs[i];
+      const given = inputs[i];
+      if (input?.valid && given !== undefined && !within(input.valid, given)) this.#flag(rule, input.name, given, input.valid);
+    }
+    return value;
+  }
+
+  /** Notes a value taken for lack of a measurement; its rule carries the spread. */
+  assume<Q extends number>(rule: Rule, value: Q): Q {
+    return this.step(rule, [], value);
+  }
+
+  warn(warning: Warning): void {
+    this.#warnings.push(warning);
+  }
+
+  /** Takes over the workings and warnings of an answer this one rests on, and hands back its value. */
+  take<T>(answer: Found<T>): T {
+    this.#steps.push(...answer.workings);
+    this.#warnings.push(...answer.warnings);
+    return answer.value;
+  }
+
+  /** Closes the answer. Numbers too large to work with are refused here, in one place. */
+  found<T>(value: T): Answer<T> {
+    if (this.#overflow) return tooLarge(this.#overflow);
+    return { ok: true, value, workings: this.#steps, warnings: this.#warnings };
+  }
+
+  #flag(rule: Rule, input: string, given: number, valid: Range): void {
+    this.#warnings.push({
+      kind: "outside-validity",
+      input,
+      given,
+      says: {
+        id: "outside-validity",
+        with: {
+          rule: rule.id,
+          input,
+          given,
+          ...(valid.min === undefined ? {} : { min: valid.min }),
+          ...(valid.max === undefined ? {} : { max: valid.max }),
+        },
+      },
+      citation: rule.citation,
+    });
+  }
+}
+
+function tooLarge(rule: Rule): Refused {
+  return refuse({
+    kind: "outside-range",
+    input: rule.inputs[0]?.name ?? rule.id,
+    says: { id: "no-finite-result", with: { rule: rule.id } },
+    citation: rule.citation,
+  });
+}
+
+/** Opens the workings of an answer. */
+export function begin(): Workings {
+  return new Workings();
+}
+
+/**
+ * Refuses the first input that lies outside what the rule allows, or is not a
+ * number. `undefined` when all is well.
+ */
+export function outside(checks: readonly (readonly [input: string, value: number, range: Range, unit: string])[]): Refused | undefined {
+  for (const [input, value, range, unit] of checks) {
+    if (within(range, value)) continue;
+    return refuse({
+      kind: "outside-range",
+      input,
+      given: Number.isFinite(value) ? value : String(value),
+      allowed: { ...range, unit },
+      says: { id: "outside-range", with: { input, ...limits(range) } },
+    });
+  }
+  return undefined;
+}
+
+function limits(range: Range): Record<string, number> {
+  return { ...(range.min === undefined ? {} : { min: range.min }), ...(range.max === undefined ? {} : { max: range.max }) };
+}
+
+export function uncertain<Q extends number>(mean: Q, u: Q | 0 = 0): Uncertain<Q> {
+  return { mean, u: u as Q };
+}
+
+export function band<Q extends number>(one: Q, other: Q): Band<Q> {
+  return one <= other ? { low: one, high: other } : { low: other, high: one };
+}

@@ -1,0 +1,66 @@
+import type { Catalogue } from "../catalogue.ts";
+import { boxNames, boxSentences } from "./box.ts";
+import { cautionsNames, cautionsSentences } from "./cautions.ts";
+import { cutNames, cutSentences } from "./cut.ts";
+import { fitNames, fitSentences } from "./fit.ts";
+import { fluidNames, fluidSentences } from "./fluid.ts";
+import { flushNames, flushSentences } from "./flush.ts";
+import { glandNames, glandSentences } from "./gland.ts";
+import { heatNames, heatSentences } from "./heat.ts";
+import { lanternNames, lanternSentences } from "./lantern.ts";
+import { leakNames, leakSentences } from "./leak.ts";
+import { materialsNames, materialsSentences } from "./materials.ts";
+import { measuredNames, measuredSentences } from "./measured.ts";
+import { planNames, planSentences } from "./plan.ts";
+import { questionNames, questionSentences } from "./question.ts";
+import { ringsNames, ringsSentences } from "./rings.ts";
+import { runInNames, runInSentences } from "./run-in.ts";
+import { sectionNames, sectionSentences } from "./section.ts";
+import { stemsNames, stemsSentences } from "./stems.ts";
+import { unitsNames, unitsSentences } from "./units.ts";
+
+export const english: Catalogue = {
+  language: "en",
+  sentences: {
+    ...questionSentences,
+    ...unitsSentences,
+    ...measuredSentences,
+    ...boxSentences,
+    ...sectionSentences,
+    ...ringsSentences,
+    ...lanternSentences,
+    ...cutSentences,
+    ...glandSentences,
+    ...stemsSentences,
+    ...heatSentences,
+    ...leakSentences,
+    ...flushSentences,
+    ...fluidSentences,
+    ...materialsSentences,
+    ...fitSentences,
+    ...runInSentences,
+    ...cautionsSentences,
+    ...planSentences,
+  },
+  names: {
+    ...questionNames,
+    ...unitsNames,
+    ...measuredNames,
+    ...boxNames,
+    ...sectionNames,
+    ...ringsNames,
+    ...lanternNames,
+    ...cutNames,
+    ...glandNames,
+    ...stemsNames,
+    ...heatNames,
+    ...leakNames,
+    ...flushNames,
+    ...fluidNames,
+    ...materialsNames,
+    ...fitNames,
+    ...runInNames,
+    ...cautionsNames,
+    ...planNames,
+  },
+};

@@ -1,0 +1,1 @@
+export { allIds, nameOf, type Show, say, sayIn, showIn } from "./say.ts";
