@@ -36,9 +36,17 @@ function no<T>(malformed: Malformed): Read<T> {
   return { ok: false, malformed };
 }
 
+/** What was given, as it can be written in JSON: a number that is none becomes a text. */
+function writable(raw: Json): Json {
+  if (typeof raw === "number" && !Number.isFinite(raw)) return String(raw);
+  if (Array.isArray(raw)) return raw.map(writable);
+  if (typeof raw === "object" && raw !== null)
+    return Object.fromEntries(Object.entries(raw).map(([name, value]) => [name, writable(value)]));
+  return raw;
+}
+
 function given(raw: Json | undefined): { given?: Json } {
-  if (raw === undefined) return {};
-  return { given: typeof raw === "number" && !Number.isFinite(raw) ? String(raw) : raw };
+  return raw === undefined ? {} : { given: writable(raw) };
 }
 
 function missing<T>(path: string, allowed?: Json): Read<T> {

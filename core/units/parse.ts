@@ -50,7 +50,7 @@ function tidyNumber(text: string): string {
 
 const decimal = String.raw`(?:\d{1,3}(?: \d{3})+|\d+)(?:[.,]\d+)?|[.,]\d+`;
 const grammar = new RegExp(
-  String.raw`^(?<sign>[+-]?) ?(?:(?:(?<whole>\d+)[ -])?(?<num>\d+) ?/ ?(?<den>\d+)|(?<decimal>${decimal})(?<power>[eE][+-]?\d+)?)(?: ?(?<unit>[^\d\s.,+-].*))?$`,
+  String.raw`^(?<sign>[+-]?) ?(?:(?:(?<whole>\d+)[ -])?(?<num>\d+) ?/ ?(?<den>\d+)|(?<decimal>${decimal})(?<power>[eE][+-]?\d+)?)(?: ?(?<unit>1/min|[^\d\s.,+-].*))?$`,
   "u",
 );
 const feetAndInches = /^(?<feet>\d+) ?['′’](?!['′’]) ?(?<inches>\d.*)$/u;

@@ -10,7 +10,8 @@ export interface Says {
   readonly with?: Readonly<Record<string, Shown>>;
 }
 
-export type RefusalKind = "outside-range" | "impossible" | "not-known";
+/** The first four are of the question itself: its reading found them. The rest are of the calculation. */
+export type RefusalKind = "malformed" | "missing" | "wrong-unit" | "unknown-field" | "outside-range" | "impossible" | "not-known";
 
 /** Why there is no answer: which input, what was given, what is allowed. */
 export interface Refusal {

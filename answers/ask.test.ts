@@ -1,0 +1,154 @@
+import { readAllFacts } from "@ringwright/data";
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { property } from "../testing/property.ts";
+import type { Json } from "./field.ts";
+import { answers } from "./register.ts";
+import { ask } from "./reply.ts";
+
+const facts = readAllFacts();
+
+const kindOf = (name: string, question: Json) => {
+  const reply = ask(name, question, facts);
+  return reply.ok ? "ok" : `${reply.refusal.kind} ${reply.refusal.input}`;
+};
+
+describe("a malformed question says which field, what was given and what is allowed", () => {
+  const cases: readonly (readonly [string, Json, string])[] = [
+    ["a field that does not exist", { shaft: "50 mm", rotation: "1450 rpm", sped: 1 }, "unknown-field sped"],
+    ["a field left out", { shaft: "50 mm" }, "missing rotation"],
+    ["a null", { shaft: null, rotation: "1450 rpm" }, "missing shaft"],
+    ["a number without a unit", { shaft: 50, rotation: "1450 rpm" }, "missing shaft"],
+    ["a text without a unit", { shaft: "50", rotation: "1450 rpm" }, "missing shaft"],
+    ["a unit of another kind", { shaft: "50 bar", rotation: "1450 rpm" }, "wrong-unit shaft"],
+    ["a unit nobody knows", { shaft: { value: 50, unit: "cubit" }, rotation: "1450 rpm" }, "wrong-unit shaft"],
+    ["a list for a quantity", { shaft: [50], rotation: "1450 rpm" }, "malformed shaft"],
+    ["a word", { shaft: "wide", rotation: "1450 rpm" }, "malformed shaft"],
+    ["no fields at all", [], "malformed question"],
+    ["a text for a question", "50 mm", "malformed question"],
+    ["a number too large", { shaft: { value: 1e999, unit: "mm" }, rotation: "1450 rpm" }, "outside-range shaft"],
+    ["a number that overflows", { shaft: { value: 1e308, unit: "ft" }, rotation: "1450 rpm" }, "outside-range shaft"],
+    ["a shaft of no size", { shaft: "0 mm", rotation: "1450 rpm" }, "outside-range shaft"],
+    ["a negative shaft", { shaft: "-50 mm", rotation: "1450 rpm" }, "outside-range shaft"],
+    [
+      "a name out of the language",
+      JSON.parse('{"__proto__": 1, "shaft": "50 mm", "rotation": "1450 rpm"}') as Json,
+      "unknown-field __proto__",
+    ],
+  ];
+  for (const [title, question, expected] of cases) test(title, () => expect(kindOf("surface-speed", question)).toBe(expected));
+});
+
+test("what was typed is echoed as typed", () => {
+  expect(ask("surface-speed", { shaft: "-2 1/2 in", rotation: "1450 rpm" }, facts)).toMatchObject({
+    ok: false,
+    refusal: { given: "-2 1/2 in" },
+  });
+  expect(ask("surface-speed", { shaft: { value: 1e999, unit: "mm" }, rotation: "1450 rpm" }, facts)).toMatchObject({
+    ok: false,
+    refusal: { given: { value: "Infinity" } },
+  });
+});
+
+test("an answer nobody knows is refused with the names there are", () => {
+  expect(ask("perpetual-motion", {}, facts)).toMatchObject({ ok: false, refusal: { kind: "unknown-answer", given: "perpetual-motion" } });
+});
+
+test("names are kebab-case and stand once", () => {
+  const names = answers.map((entry) => entry.name);
+  expect(new Set(names).size).toBe(names.length);
+  for (const name of names) expect(name).toMatch(/^[a-z0-9]+(-[a-z0-9]+)*$/u);
+});
+
+/** Random questions shaped like the schema of an answer, with odd values in likely places. */
+function likely(schema: { readonly [name: string]: Json }, depth = 0): fc.Arbitrary<Json> {
+  const odd: fc.Arbitrary<Json> = fc.constantFrom<Json>(
+    null,
+    "",
+    "0 mm",
+    -1,
+    0,
+    1e308,
+    Number.NaN,
+    Number.POSITIVE_INFINITY,
+    "1e999 m",
+    [],
+    {},
+    true,
+    "don't know",
+  );
+  const mostly = (usual: fc.Arbitrary<Json>) => fc.oneof({ weight: 9, arbitrary: usual }, { weight: 1, arbitrary: odd });
+  if (typeof schema["x-quantity"] === "string") {
+    const units: Readonly<Record<string, string>> = {
+      length: "mm",
+      pressure: "bar",
+      "absolute-pressure": "bar",
+      "pressure-difference": "bar",
+      stress: "MPa",
+      temperature: "degC",
+      "temperature-difference": "K",
+      rotation: "rpm",
+      speed: "m/s",
+      viscosity: "mPa*s",
+      flow: "mL/min",
+      force: "N",
+      torque: "N*m",
+      power: "W",
+      angle: "deg",
+      volume: "mL",
+      density: "kg/m3",
+      "heat-capacity": "J/(kg*K)",
+      time: "min",
+      mass: "kg",
+      area: "mm2",
+      conductance: "W/K",
+      "surface-tension": "N/m",
+    };
+    const unit = units[schema["x-quantity"]] ?? "mm";
+    return mostly(fc.oneof(fc.double({ min: 0, max: 200, noNaN: true }), fc.double()).map((value) => ({ value, unit })));
+  }
+  if (Array.isArray(schema.enum)) return mostly(fc.constantFrom(...(schema.enum as Json[])));
+  if (Array.isArray(schema.anyOf))
+    return fc.oneof(...(schema.anyOf as { [name: string]: Json }[]).map((entry) => likely(entry, depth + 1)));
+  if (schema.type === "array") return mostly(fc.array(likely(schema.items as { [name: string]: Json }, depth + 1), { maxLength: 6 }));
+  if (schema.type === "object") {
+    const properties = (schema.properties ?? {}) as { [name: string]: { [name: string]: Json } };
+    const required = new Set((schema.required ?? []) as string[]);
+    const fields = Object.entries(properties).map(
+      ([name, field]) =>
+        [name, required.has(name) ? likely(field, depth + 1) : fc.option(likely(field, depth + 1), { nil: undefined })] as const,
+    );
+    const group = fc
+      .record(Object.fromEntries(fields))
+      .map((record) => Object.fromEntries(Object.entries(record).filter(([, value]) => value !== undefined)) as Json);
+    return depth === 0 ? group : mostly(group);
+  }
+  if (schema.type === "boolean") return mostly(fc.boolean());
+  if (schema.type === "integer") return mostly(fc.integer({ min: 0, max: 12 }));
+  if (schema.type === "number") return mostly(fc.double({ min: 0, max: 10, noNaN: true }));
+  return mostly(fc.string({ maxLength: 20 }));
+}
+
+function allFinite(value: unknown): boolean {
+  if (typeof value === "number") return Number.isFinite(value);
+  if (typeof value !== "object" || value === null) return value !== undefined;
+  return Object.values(value).every(allFinite);
+}
+
+for (const description of answers) {
+  property(
+    `whatever is asked of ${description.name}, it answers or refuses as data, every number finite`,
+    [
+      fc.oneof(
+        { weight: 8, arbitrary: likely(description.question.schema) },
+        { weight: 1, arbitrary: fc.jsonValue() as fc.Arbitrary<Json> },
+      ),
+    ],
+    (question) => {
+      const reply = ask(description.name, question, facts);
+      if (reply.ok) expect(allFinite(reply.answer) && allFinite(reply.workings), JSON.stringify(reply)).toBe(true);
+      else expect(reply.refusal.why.length).toBeGreaterThan(0);
+    },
+    "fuzz",
+  );
+}
