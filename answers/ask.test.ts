@@ -26,7 +26,7 @@ describe("a malformed question says which field, what was given and what is allo
     ["a word", { shaft: "wide", rotation: "1450 rpm" }, "malformed shaft"],
     ["no fields at all", [], "malformed question"],
     ["a text for a question", "50 mm", "malformed question"],
-    ["a number too large", { shaft: { value: 1e999, unit: "mm" }, rotation: "1450 rpm" }, "outside-range shaft"],
+    ["a number too large", { shaft: { value: Number.POSITIVE_INFINITY, unit: "mm" }, rotation: "1450 rpm" }, "outside-range shaft"],
     ["a number that overflows", { shaft: { value: 1e308, unit: "ft" }, rotation: "1450 rpm" }, "outside-range shaft"],
     ["a shaft of no size", { shaft: "0 mm", rotation: "1450 rpm" }, "outside-range shaft"],
     ["a negative shaft", { shaft: "-50 mm", rotation: "1450 rpm" }, "outside-range shaft"],
@@ -44,7 +44,7 @@ test("what was typed is echoed as typed", () => {
     ok: false,
     refusal: { given: "-2 1/2 in" },
   });
-  expect(ask("surface-speed", { shaft: { value: 1e999, unit: "mm" }, rotation: "1450 rpm" }, facts)).toMatchObject({
+  expect(ask("surface-speed", { shaft: { value: Number.POSITIVE_INFINITY, unit: "mm" }, rotation: "1450 rpm" }, facts)).toMatchObject({
     ok: false,
     refusal: { given: { value: "Infinity" } },
   });
