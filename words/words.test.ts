@@ -1,0 +1,66 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { expect, test } from "vitest";
+import { english } from "./en/index.ts";
+import { nameOf, say } from "./index.ts";
+
+/** Every source file of a folder that is no test. */
+function sourcesOf(folder: string): readonly string[] {
+  return readdirSync(new URL(`../${folder}/`, import.meta.url), { recursive: true, encoding: "utf8" })
+    .filter((path) => path.endsWith(".ts") && !path.endsWith(".test.ts") && !path.startsWith("dist") && !path.includes("node_modules"))
+    .map((path) => readFileSync(new URL(`../${folder}/${path}`, import.meta.url), "utf8"));
+}
+
+test("every sentence that core or answers ask for by id is there", () => {
+  const asked = [...sourcesOf("core"), ...sourcesOf("answers")].flatMap((text) =>
+    [...text.matchAll(/says:\s*\{\s*id:\s*"([^"]+)"/gu)].map((found) => found[1] ?? ""),
+  );
+  expect(asked.length).toBeGreaterThan(3);
+  expect([...new Set(asked)].filter((id) => english.sentences[id] === undefined)).toEqual([]);
+});
+
+test("core carries no sentence of its own", () => {
+  const sentence = /["'`][A-Z][a-z]+(?: [a-z]+){5,}[^"'`]*[.!?]["'`]/u;
+  const core = readdirSync(new URL("../core/", import.meta.url), { recursive: true, encoding: "utf8" }).filter(
+    (path) =>
+      path.endsWith(".ts") &&
+      !path.endsWith(".test.ts") &&
+      !path.startsWith("dist") &&
+      !path.startsWith("sources") &&
+      !path.includes("node_modules"),
+  );
+  const found = core.filter((path) =>
+    sentence.test(readFileSync(new URL(`../core/${path}`, import.meta.url), "utf8").replace(/^\s*(\*|\/\/).*$/gmu, "")),
+  );
+  expect(found).toEqual([]);
+});
+
+test("no sentence claims that something is safe, isolated or approved", () => {
+  const claim = /\b(?:is|are|now|it's) (?:safe|isolated|approved)\b|\bsafe to\b/iu;
+  expect(
+    Object.entries(english.sentences)
+      .filter(([, sentence]) => claim.test(sentence))
+      .map(([id]) => id),
+  ).toEqual([]);
+});
+
+test("sentences and names are tidy: no double spaces, no leftover braces, none empty", () => {
+  const untidy = [...Object.entries(english.sentences), ...Object.entries(english.names)].filter(
+    ([, text]) => text.trim() !== text || text === "" || / {2}/u.test(text) || /[{}]/u.test(text.replace(/\{\w+\}/gu, "")),
+  );
+  expect(untidy.map(([id]) => id)).toEqual([]);
+});
+
+test("values are shown in workshop units inside a sentence", () => {
+  expect(
+    say({
+      id: "comma-or-thousands",
+      with: {
+        input: "rotation",
+        typed: "1,450 rpm",
+        read: { value: 0.1518, kind: "rotation" },
+        other: { value: 151.84, kind: "rotation" },
+      },
+    }),
+  ).toContain("1450");
+  expect(nameOf("gland-stress")).toBe("gland stress");
+});
