@@ -31,6 +31,7 @@ const shownUnits: Readonly<Record<UnitSystem, Readonly<Record<Kind, string>>>> =
     "heat-capacity": "kJ/(kg*K)",
     conductance: "W/K",
     "surface-tension": "N/m",
+    "pressure-speed": "MPa*m/s",
   },
   inch: {
     length: "in",
@@ -56,6 +57,7 @@ const shownUnits: Readonly<Record<UnitSystem, Readonly<Record<Kind, string>>>> =
     "heat-capacity": "kJ/(kg*K)",
     conductance: "W/K",
     "surface-tension": "N/m",
+    "pressure-speed": "psi*ft/min",
   },
 };
 

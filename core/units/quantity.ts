@@ -33,6 +33,7 @@ export interface Kinds {
   /** J/(kg*K) */ "heat-capacity": Quantity<"heat-capacity">;
   /** W/K */ conductance: Quantity<"conductance">;
   /** N/m */ "surface-tension": Quantity<"surface-tension">;
+  /** Pa*m/s: pressure on a surface times its speed */ "pressure-speed": Quantity<"pressure-speed">;
 }
 
 export type Kind = keyof Kinds;
@@ -61,6 +62,7 @@ export type TemperatureDifference = Kinds["temperature-difference"];
 export type HeatCapacity = Kinds["heat-capacity"];
 export type Conductance = Kinds["conductance"];
 export type SurfaceTension = Kinds["surface-tension"];
+export type PressureSpeed = Kinds["pressure-speed"];
 
 /** The SI unit in which each kind is carried and replied. */
 export const siUnits = {
@@ -87,6 +89,7 @@ export const siUnits = {
   "heat-capacity": "J/(kg*K)",
   conductance: "W/K",
   "surface-tension": "N/m",
+  "pressure-speed": "Pa*m/s",
 } as const satisfies Record<Kind, string>;
 
 /** Every kind, in the order of the table above. */

@@ -100,6 +100,16 @@ const list: readonly Unit[] = [
   { symbol: "kJ/(kg*K)", kinds: ["heat-capacity"], factor: [1000, 1], shown: "kJ/(kg·K)", also: ["kj/kg/k", "kj/kgk"] },
   { symbol: "W/K", kinds: ["conductance"], factor: [1, 1], also: [] },
   { symbol: "N/m", kinds: ["surface-tension"], factor: [1, 1], also: [] },
+  { symbol: "Pa*m/s", kinds: ["pressure-speed"], factor: [1, 1], shown: "Pa·m/s", also: [] },
+  { symbol: "MPa*m/s", kinds: ["pressure-speed"], factor: [1000000, 1], shown: "MPa·m/s", also: [] },
+  {
+    symbol: "psi*ft/min",
+    kinds: ["pressure-speed"],
+    // Pound-force per square inch and foot a minute, multiplied.
+    factor: [8896443230521 * 127, 1290320000 * 25000],
+    shown: "psi·ft/min",
+    also: [],
+  },
 ];
 
 /** Every unit, by our spelling. */
