@@ -1,4 +1,6 @@
 import { readFileSync } from "node:fs";
+import type { BoxPressureFacts } from "@ringwright/core/flush";
+import type { ExpansionTable } from "@ringwright/core/heat";
 
 /** Finds data/ from here or from dist/ and reads one file of facts. */
 export function readFacts<T>(path: string): T {
@@ -8,5 +10,8 @@ export function readFacts<T>(path: string): T {
 
 /** Reads every file of facts. */
 export function readAllFacts() {
-  return {};
+  return {
+    flush: { boxPressure: readFacts<BoxPressureFacts>("limits/box-pressure.json") },
+    heat: { ptfeExpansion: readFacts<ExpansionTable>("tables/ptfe-expansion.json") },
+  };
 }

@@ -5,14 +5,14 @@ export interface ExpansionTable {
   readonly points: readonly { readonly temperature: number; readonly expansion: number }[];
 }
 
-export interface ExpansionCurve {
+interface ExpansionCurve {
   readonly from: Temperature;
   readonly to: Temperature;
   /** Strain on warming from the first temperature of the table; straight lines between the table's coefficients. */
   strainAt(temperature: Temperature): number;
 }
 
-/** Integrates a table of coefficients in 1/K at temperatures in °C, once. */
+/** Integrates a table of coefficients in 1/K at temperatures in °C. */
 export function expansionCurve({ points }: ExpansionTable): ExpansionCurve {
   const at = points.map(({ temperature }) => quantity("temperature", temperature, "degC"));
   const alpha = points.map(({ expansion }) => expansion);

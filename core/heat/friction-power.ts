@@ -1,75 +1,8 @@
 import type { Force, Length, Power, Rotation, Speed, Stress, Torque, Viscosity } from "../units/index.ts";
-import { type Answer, type Band, band, begin, outside, refuse, rule } from "../workings/index.ts";
+import { type Answer, type Band, begin, outside, refuse } from "../workings/index.ts";
 import { frictionBoreTaken, frictionRunningTaken, ratioTaken } from "./friction-assumptions.ts";
+import { coulombRule, decayRule, dragRule, filmRule, highestRule, lowestRule, torqueRule } from "./friction-rules.ts";
 import { surfaceSpeed } from "./surface-speed.ts";
-
-const shaft = { symbol: "d", name: "shaft", unit: "m" };
-const bore = { symbol: "D", name: "bore", unit: "m" };
-const length = { symbol: "L", name: "packedLength", unit: "m" };
-const ratio = { symbol: "K", name: "ratio", unit: "1", valid: { min: 0, max: 1 } };
-const speed = { symbol: "v", name: "surface-speed", unit: "m/s" };
-const drag = { symbol: "F", name: "coulomb-drag", unit: "N" };
-
-const decayRule = rule({
-  id: "running-decay",
-  symbol: "b",
-  expression: "4 · μ_o · K · D / (D² − d²)",
-  unit: "1/m",
-  inputs: [{ symbol: "μ_o", name: "frictionBore", unit: "1" }, ratio, bore, shaft],
-  citation: { source: "mechanics", at: "axial balance of a slice of packing; on a turning shaft friction points round, not along" },
-});
-
-const dragRule = rule({
-  id: "coulomb-drag",
-  symbol: "F",
-  expression: "μ_d · K · σ_g · π · d · (1 − exp(−b · L)) / b",
-  unit: "N",
-  inputs: [
-    { symbol: "μ_d", name: "frictionRunning", unit: "1" },
-    ratio,
-    { symbol: "σ_g", name: "glandStress", unit: "Pa" },
-    shaft,
-    { symbol: "b", name: "running-decay", unit: "1/m" },
-    length,
-  ],
-  citation: { source: "mechanics", at: "friction times radial stress, summed over the shaft under the packing" },
-});
-
-const torqueRule = rule({
-  id: "coulomb-torque",
-  symbol: "M",
-  expression: "F · d / 2",
-  unit: "N*m",
-  inputs: [drag, shaft],
-  citation: { source: "definition" },
-});
-
-const coulombRule = rule({
-  id: "coulomb-power",
-  symbol: "P_C",
-  expression: "F · v",
-  unit: "W",
-  inputs: [drag, speed],
-  citation: { source: "definition" },
-});
-
-const lowestRule = rule({ ...coulombRule, id: "coulomb-power-lowest", symbol: "P_C,low" });
-const highestRule = rule({ ...coulombRule, id: "coulomb-power-highest", symbol: "P_C,high" });
-
-const filmRule = rule({
-  id: "film-power",
-  symbol: "P_f",
-  expression: "η · π · d · L · v² / c",
-  unit: "W",
-  inputs: [
-    { symbol: "η", name: "viscosity", unit: "Pa*s" },
-    shaft,
-    length,
-    speed,
-    { symbol: "c", name: "clearance", unit: "m" },
-  ],
-  citation: { source: "memory", at: "Petroff's equation, any text on journal bearings" },
-});
 
 /** Above this share of the shaft the gap is no longer a thin film. */
 const thinFilm = 0.02;
@@ -181,13 +114,24 @@ export function frictionPower(given: {
   if (v === 0) work.warn({ kind: "note", input: "rotation", says: { id: "not-turning" } });
 
   if (clearance === undefined || viscosity === undefined) {
-    work.warn({ kind: "gap", input: clearance === undefined ? "clearance" : "viscosity", says: { id: "no-film-bound" } });
-    return work.found({ torque, band: band(end("min"), highest), coulomb, frictionForce, speed: v });
+    work.warn({
+      kind: "gap",
+      input: clearance === undefined ? "clearance" : "viscosity",
+      says: { id: "no-film-bound", with: { input: clearance === undefined ? "clearance" : "viscosity" } },
+    });
+    return work.found({ torque, band: { low: end("min"), high: highest }, coulomb, frictionForce, speed: v });
   }
   const film = work.step(filmRule, [viscosity, d, L, v, clearance], ((viscosity * Math.PI * d * L * v * v) / clearance) as Power);
   if (clearance > thinFilm * d) {
-    work.warn({ kind: "outside-validity", input: "clearance", given: clearance, says: { id: "film-not-thin" }, citation: filmRule.citation });
+    work.warn({
+      kind: "outside-validity",
+      input: "clearance",
+      given: clearance,
+      says: { id: "film-not-thin" },
+      citation: filmRule.citation,
+    });
   }
   if (film > highest) work.warn({ kind: "note", input: "clearance", says: { id: "film-above-coulomb" } });
-  return work.found({ torque, band: band(film, highest), coulomb, film, frictionForce, speed: v });
+  const whole = { low: Math.min(film, coulomb) as Power, high: Math.max(film, highest) as Power };
+  return work.found({ torque, band: whole, coulomb, film, frictionForce, speed: v });
 }
