@@ -1,0 +1,14 @@
+export { coverageFactor } from "./coverage.ts";
+export { type How, hows, type Instrument, type Instruments } from "./instruments.ts";
+export { type Measured, measured, type UncertaintyFacts } from "./measured.ts";
+export { probabilityBelow } from "./normal.ts";
+export { type Bend, effectiveDegrees, type Influence, propagate } from "./propagate.ts";
+export {
+  meantInstead,
+  type PlausibleField,
+  type PlausibleRange,
+  type PlausibleRanges,
+  plausibleFields,
+  slips,
+  slipsAmong,
+} from "./slips.ts";

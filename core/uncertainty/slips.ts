@@ -1,0 +1,148 @@
+import { inUnit, type Kind, type Kinds, quantity } from "../units/index.ts";
+import type { Warning } from "../workings/index.ts";
+
+/** Dimensions and readings of a packed box that have a range anyone would believe. */
+export const plausibleFields = [
+  "shaft",
+  "bore",
+  "depth",
+  "section",
+  "lantern-width",
+  "port",
+  "gap",
+  "entry",
+  "clearance",
+  "runout",
+  "lift",
+  "pressure",
+  "rotation",
+  "temperature",
+] as const;
+export type PlausibleField = (typeof plausibleFields)[number];
+
+/** The range within which nearly every packed box lies; outside it a reading is asked about, never blocked. */
+export interface PlausibleRange {
+  readonly kind: Kind;
+  readonly low: number;
+  readonly high: number;
+}
+
+export type PlausibleRanges = Readonly<Record<PlausibleField, PlausibleRange>>;
+
+/** Units whose bare numbers are taken for one another. */
+const confused: Partial<Readonly<Record<Kind, readonly [string, string]>>> = {
+  length: ["mm", "in"],
+  pressure: ["bar", "psi"],
+  "absolute-pressure": ["bar", "psi"],
+  temperature: ["degC", "degF"],
+};
+/** Tenfold slips are made on the scale that is typed, which for temperatures is not the absolute one. */
+const typedScale: Partial<Readonly<Record<Kind, string>>> = { temperature: "degC" };
+
+/**
+ * Values that may have been meant instead of one that was typed, those that
+ * `fits` accepts: tenfold more or less, or the other of two units that are
+ * taken for one another (mm and inch, bar and psi, °C and °F).
+ *
+ * Units: SI of the kind.
+ * Range: any finite value.
+ * Source: Thimbleby and Cairns, J. R. Soc. Interface 7 (2010), on errors "out by ten"; the list of units is our own proposal.
+ * @example meantInstead("length", 2.75e-3 as Length, (meant) => meant > 0.05) // [0.06985]
+ */
+export function meantInstead<K extends Kind>(kind: K, value: Kinds[K], fits: (meant: number) => boolean): readonly number[] {
+  const scale = typedScale[kind];
+  const tenfold = scale
+    ? [quantity(kind, inUnit(kind, value, scale) / 10, scale), quantity(kind, inUnit(kind, value, scale) * 10, scale)]
+    : [value / 10, value * 10];
+  const pair = confused[kind];
+  const swapped = pair
+    ? [quantity(kind, inUnit(kind, value, pair[0]), pair[1]), quantity(kind, inUnit(kind, value, pair[1]), pair[0])]
+    : [];
+  return [...tenfold, ...swapped].filter(fits);
+}
+
+/**
+ * Asks about a value that no box is likely to have: names what may have been
+ * meant, when a slip explains it. Never blocks.
+ *
+ * Units: SI of the field's kind.
+ * Range: any finite value; inside the plausible range nothing is said.
+ * Source: plausible ranges are our own proposal.
+ * @example slips({ field: "shaft", value: quantity("length", 1.75, "mm") }, facts.plausible) // one warning, suggesting 44.45 mm
+ */
+export function slips(
+  given: { readonly field: PlausibleField; readonly value: number; readonly input?: string },
+  plausible: PlausibleRanges,
+): readonly Warning[] {
+  const { field, value, input = field } = given;
+  const { kind, low, high } = plausible[field];
+  if (value >= low && value <= high) return [];
+  const shown = { input, given: { value, kind } };
+  const middle = low > 0 ? Math.sqrt(low * high) : (low + high) / 2;
+  const distance = (meant: number) => Math.abs(low > 0 ? Math.log(meant / middle) : meant - middle);
+  const meant = [...meantInstead(kind, value as never, (other) => other >= low && other <= high)].sort((a, b) => distance(a) - distance(b));
+  const [likely, other] = meant;
+  if (likely === undefined) {
+    return [
+      {
+        kind: "slip",
+        input,
+        given: value,
+        says: { id: "slip-unlikely", with: { ...shown, low: { value: low, kind }, high: { value: high, kind } } },
+      },
+    ];
+  }
+  const suggestion = { value: likely, kind };
+  return [
+    {
+      kind: "slip",
+      input,
+      given: value,
+      suggestion: likely,
+      says:
+        other === undefined
+          ? { id: "slip-meant", with: { ...shown, suggestion } }
+          : { id: "slip-meant-either", with: { ...shown, suggestion, other: { value: other, kind } } },
+    },
+  ];
+}
+
+/** Readings of one dimension this close to a slip's factor are asked about, whatever the dimension. */
+const near = Math.log(1.15);
+
+/**
+ * Asks about readings of one dimension that differ from their siblings as a
+ * misplaced point or an inch taken for a millimetre would make them.
+ *
+ * Units: m.
+ * Range: lengths from 0; one reading alone has no siblings and nothing is said.
+ * Source: the width of 15 % about each factor is our own proposal.
+ * @example slipsAmong({ readings: [45.02, 45.01, 4.5].map((mm) => quantity("length", mm, "mm")) }, facts.plausible) // asks about readings[2]
+ */
+export function slipsAmong(
+  given: { readonly readings: readonly number[]; readonly field?: PlausibleField; readonly inputs?: readonly string[] },
+  plausible: PlausibleRanges,
+): readonly Warning[] {
+  const { readings, field, inputs } = given;
+  if (readings.length < 2) return [];
+  const low = Math.min(...readings);
+  if (low <= 0 || Math.max(...readings) / low < 5) return [];
+  const sorted = [...readings].sort((a, b) => a - b);
+  let reference = sorted[Math.floor((sorted.length - 1) / 2)] ?? low;
+  if (readings.length === 2) {
+    // Neither outvotes the other: the plausible one is believed, else the first.
+    const range = field && plausible[field];
+    const believed = range && readings.find((reading) => reading >= range.low && reading <= range.high);
+    reference = believed ?? readings[0] ?? low;
+  }
+  const inch = quantity("length", 1, "in") / quantity("length", 1, "mm");
+  return readings.flatMap((value, i): Warning[] => {
+    const factor = [10, 0.1, inch, 1 / inch].find((one) => Math.abs(Math.log(value / reference / one)) < near);
+    if (factor === undefined) return [];
+    const input = inputs?.[i] ?? `readings[${i}]`;
+    const kind = "length";
+    const suggestion = value / factor;
+    const shown = { input, given: { value, kind }, suggestion: { value: suggestion, kind }, others: { value: reference, kind } };
+    return [{ kind: "slip", input, given: value, suggestion, says: { id: "slip-against-siblings", with: shown } }];
+  });
+}
