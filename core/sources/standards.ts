@@ -52,6 +52,16 @@ export const standards = {
     seen: "quoted",
     what: "Fine-thread table for class 8.8 reprinted in a fastener catalogue; the long torque formula from memory",
   },
+  "sae-j429": {
+    title: "SAE J429, Mechanical and material requirements for externally threaded fasteners",
+    seen: "memory",
+    what: "Not opened; proof stresses of grades 2, 5 and 8 from memory",
+  },
+  "astm-a193": {
+    title: "ASTM A193, Alloy-steel and stainless steel bolting for high temperature or high pressure service",
+    seen: "memory",
+    what: "Not opened; 0.2 % stresses of grades B7 and B8 from memory",
+  },
   "asme-pcc-1-2013": {
     title: "ASME PCC-1-2013, Guidelines for pressure boundary bolted flange joint assembly",
     seen: "read",

@@ -1,0 +1,16 @@
+export type { ProfilePoint, Push } from "./axial-path.ts";
+export { type Bolt, bolt, type ProofLoadBasis, proofLoadBases } from "./bolt.ts";
+export { type GlandFacts, type GlandFiles, readGlandFacts } from "./gland-facts.ts";
+export { type GlandLoad, type GlandLoadGiven, glandLoad } from "./gland-load.ts";
+export { type MoreRings, moreRings } from "./more-rings.ts";
+export { type NutCondition, nutConditions } from "./nut-condition.ts";
+export { type NutFactor, nutFactor } from "./nut-factor.ts";
+export type { ElasticPart, Part, Stack } from "./part.ts";
+export { type SealStress, sealStress } from "./seal-stress.ts";
+export { type Movement, movements, type Seating, seatings } from "./seating.ts";
+export { type Shortening, shortening } from "./shortening.ts";
+export { type StressAlongBox, stressAlongBox } from "./stress-along-box.ts";
+export { type StressFromTorque, stressFromTorque } from "./stress-from-torque.ts";
+export { stressRatio } from "./stress-ratio.ts";
+export { studLimit } from "./stud-limit.ts";
+export { findThread, type Thread, type ThreadFacts } from "./thread.ts";

@@ -1,0 +1,97 @@
+import type { Stress } from "../units/index.ts";
+import { type Answer, begin, outside, type Refused, refuse, rule } from "../workings/index.ts";
+import { noAnnulus } from "./annulus.ts";
+import { type ProfilePoint, type Push, pushPath, slackenPath } from "./axial-path.ts";
+import { noStack } from "./part.ts";
+import { warnOfSeating } from "./seating.ts";
+import { decayOf } from "./wall-friction.ts";
+
+const meanRule = rule({
+  id: "mean-axial-stress",
+  symbol: "σ_m",
+  expression: "∫σ dx / L",
+  unit: "Pa",
+  inputs: [
+    { symbol: "∫σ dx", name: "axial-stress-sum", unit: "N/m" },
+    { symbol: "L", name: "stack-height", unit: "m" },
+  ],
+  citation: { source: "mechanics", at: "length-weighted over all parts, lantern ring and spacers included" },
+});
+
+const shareRule = rule({
+  id: "share-at-bottom",
+  symbol: "r",
+  expression: "σ_bottom / σ_g",
+  unit: "1",
+  inputs: [
+    { symbol: "σ_bottom", name: "axial-stress-bottom", unit: "Pa" },
+    { symbol: "σ_g", name: "gland-stress", unit: "Pa" },
+  ],
+  citation: { source: "definition" },
+});
+
+export interface StressAlongBox {
+  /** At the follower and after each part. */
+  readonly profile: readonly ProfilePoint[];
+  readonly atBottom: Stress;
+  /** What reaches the bottom, as a share of the gland stress; left out without any gland stress. */
+  readonly share?: number;
+  readonly mean: Stress;
+}
+
+/**
+ * Axial stress along the box for one further push on a loose stack, or after
+ * the follower has been backed off.
+ *
+ *   push:    σ_2 = σ_1 e^(−b h),   b = 4 K (μ_s d + μ_b D) / (D² − d²)
+ *   slacken: σ_2 = σ_1 e^(+b h), never above what the earlier push had left there
+ *
+ * It knows nothing of the load that rings keep from being tamped one by one,
+ * of relaxation, or of growth when warm. While the shaft turns, its friction
+ * points around: μ_s counts as 0.
+ *
+ * Units: stress Pa, length m, K and friction plain numbers.
+ * Range: 0 < shaft < bore ≤ 6 m, 1 to 100 parts, height to 2 m, K and friction 0 to 1, stress 0 to 1 GPa; refused outside.
+ * K outside 0.3 to 0.9 and friction above 0.25 are flagged. Slackening to more stress than before is `impossible`.
+ * Source: force balance on a slice; same form in Ochonski 1988 and Diany and Bouzid 2009, from memory.
+ * @example stressAlongBox({ shaft, bore, glandStress, parts: [ring, ring, lantern, ring, ring, ring], turning: false })
+ */
+export function stressAlongBox(given: Push): Answer<StressAlongBox> {
+  const refused = noPush(given);
+  if (refused) return refused;
+  const work = begin();
+  const rates = decayOf(work, given);
+  const path = given.movement === "slacken" ? slackenPath(work, given, rates) : pushPath(work, given, rates);
+  const { profile, sum } = path;
+  const depth = profile.at(-1)?.depth ?? 0;
+  const atBottom = profile.at(-1)?.axial ?? given.glandStress;
+  const mean = work.step(meanRule, [sum, depth], (sum / depth) as Stress);
+  warnOfSeating(work, given.seating, given.movement);
+  if (given.turning) work.warn({ kind: "note", input: "turning", says: { id: "turning-friction-around" } });
+  if (given.glandStress === 0) return work.found({ profile, atBottom, mean });
+  const share = work.step(shareRule, [atBottom, given.glandStress], atBottom / given.glandStress);
+  return work.found({ profile, atBottom, share, mean });
+}
+
+function noPush({ shaft, bore, parts, glandStress, glandStressBefore, movement }: Push): Refused | undefined {
+  const stresses = { min: 0, max: 1e9 };
+  const refused =
+    noAnnulus(shaft, bore) ??
+    noStack(parts) ??
+    outside([
+      ["glandStress", glandStress, stresses, "Pa"],
+      ["glandStressBefore", glandStressBefore ?? 0, stresses, "Pa"],
+    ]);
+  if (refused) return refused;
+  if (movement !== "slacken" || glandStressBefore === undefined || glandStressBefore >= glandStress) return undefined;
+  return refuse({
+    kind: "impossible",
+    input: "glandStressBefore",
+    given: glandStressBefore,
+    allowed: { min: glandStress, unit: "Pa" },
+    says: {
+      id: "slacken-raises",
+      with: { before: { value: glandStressBefore, kind: "stress" }, now: { value: glandStress, kind: "stress" } },
+    },
+  });
+}
