@@ -1,6 +1,9 @@
 import type { BoxPressureFacts } from "@ringwright/core/flush";
+import type { GlandFacts } from "@ringwright/core/gland";
 import type { ExpansionTable } from "@ringwright/core/heat";
+import type { RodFacts } from "@ringwright/core/rods";
 import type { SectionFacts } from "@ringwright/core/section";
+import type { StemFacts } from "@ringwright/core/stems";
 import type { UncertaintyFacts } from "@ringwright/core/uncertainty";
 
 /**
@@ -9,7 +12,10 @@ import type { UncertaintyFacts } from "@ringwright/core/uncertainty";
  */
 export interface Facts {
   readonly flush: { readonly boxPressure: BoxPressureFacts };
+  readonly gland: GlandFacts;
   readonly heat: { readonly ptfeExpansion: ExpansionTable };
   readonly uncertainty: UncertaintyFacts;
   readonly section: SectionFacts;
+  readonly rods: RodFacts;
+  readonly stems: StemFacts;
 }

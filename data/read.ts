@@ -1,7 +1,10 @@
 import { readFileSync } from "node:fs";
 import type { BoxPressureFacts } from "@ringwright/core/flush";
+import { type GlandFiles, readGlandFacts } from "@ringwright/core/gland";
 import type { ExpansionTable } from "@ringwright/core/heat";
+import { type RodFile, readRodFacts } from "@ringwright/core/rods";
 import type { SectionFacts, SectionTable, StockFacts } from "@ringwright/core/section";
+import { readStemFacts, type StemFile } from "@ringwright/core/stems";
 import type { Instruments, PlausibleRanges, UncertaintyFacts } from "@ringwright/core/uncertainty";
 import { inSi } from "./si.ts";
 
@@ -29,8 +32,17 @@ function readSectionFacts(): SectionFacts {
 export function readAllFacts() {
   return {
     flush: { boxPressure: readFacts<BoxPressureFacts>("limits/box-pressure.json") },
+    gland: readGlandFacts({
+      metric: readFacts<GlandFiles["metric"]>("threads/metric.json"),
+      unified: readFacts<GlandFiles["unified"]>("threads/unified.json"),
+      proofLoads: readFacts<GlandFiles["proofLoads"]>("threads/proof-loads.json"),
+      classes: readFacts<GlandFiles["classes"]>("threads/classes.json"),
+      nutFactors: readFacts<GlandFiles["nutFactors"]>("limits/nut-factor.json"),
+    }),
     heat: { ptfeExpansion: readFacts<ExpansionTable>("tables/ptfe-expansion.json") },
     uncertainty: readUncertaintyFacts(),
     section: readSectionFacts(),
+    rods: readRodFacts(readFacts<RodFile>("limits/rods.json")),
+    stems: readStemFacts(readFacts<StemFile>("limits/stem-load.json")),
   };
 }

@@ -21,7 +21,7 @@ const glandForceRule = rule({
 
 const pushOutRule = rule({
   id: "push-out-force",
-  symbol: "F_p",
+  symbol: "F_o",
   expression: "p · A",
   unit: "N",
   inputs: [

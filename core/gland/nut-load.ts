@@ -5,11 +5,11 @@ import type { Thread } from "./thread.ts";
 const perNutRule = rule({
   id: "load-per-nut",
   symbol: "F",
-  expression: "(F_g + F_p) / z",
+  expression: "(F_g + F_o) / z",
   unit: "N",
   inputs: [
     { symbol: "F_g", name: "gland-force", unit: "N" },
-    { symbol: "F_p", name: "push-out-force", unit: "N" },
+    { symbol: "F_o", name: "push-out-force", unit: "N" },
     { symbol: "z", name: "nuts", unit: "1" },
   ],
   citation: { source: "mechanics", at: "evenly shared" },

@@ -86,6 +86,7 @@ export function stemLoad(given: StemLoadGiven, facts: StemFacts, gland: GlandFac
   const refused = outside([["stem", stem, { min: Number.MIN_VALUE, max: 6 }, "m"]]);
   if (refused) return refused;
   const work = begin();
+  work.warn({ kind: "caution", says: { id: "stem-under-pressure" } });
   const wanted = stemGlandStress(work, given, facts);
   if (!wanted.ok) return wanted;
   const { glandStress, governs } = wanted;
@@ -127,7 +128,6 @@ function nutFactorGiven({ nutFactor, nutCondition }: StemLoadGiven) {
 }
 
 function warnOfStem(work: Workings, studUse: number, studUseHigh: number): void {
-  work.warn({ kind: "caution", says: { id: "stem-under-pressure" } });
   if (studUse > 1) work.warn({ kind: "limit", input: "propertyClass", says: { id: "stud-over-proof", with: { share: percent(studUse) } } });
   else if (studUseHigh > 1) {
     work.warn({ kind: "limit", input: "nutFactor", says: { id: "stud-may-pass-proof", with: { share: percent(studUseHigh) } } });
