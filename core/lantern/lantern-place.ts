@@ -53,7 +53,16 @@ const bestRule = rule({
   citation: { source: "mackay-2004", at: "6.2: over the flush port, normally 2 to 3 rings from the bottom" },
 });
 
-/** Every count of rings below the lantern ring, with what it does to the port, and the best of them; no workings, for use in others. */
+/**
+ * Every count of rings below the lantern ring with what it does to the port,
+ * and the best of them: `lanternPlace` without workings and checks, for those
+ * who have to compare many.
+ *
+ * Units: lengths m.
+ * Range: as `lanternPlace`, not checked.
+ * Source: geometry.
+ * @example comparePlaces(question).best // 2
+ */
 export function comparePlaces(given: PlaceQuestion): LanternPlace {
   const { rings, window, portDiameter, gapTravel } = given;
   const open = (window - portDiameter) / 2;

@@ -1,6 +1,6 @@
 import { type Length, quantity } from "../units/index.ts";
 import { type Answer, type Band, band, begin, rule, type Workings } from "../workings/index.ts";
-import { type Family, type Opinion, type RingFacts, ringLimits } from "./facts.ts";
+import type { Family, Opinion, RingFacts } from "./facts.ts";
 
 /** Whether the ends of a ring meet, or stand apart so that the fibre can swell. */
 export const gapPolicies = ["close", "swell", "not-known"] as const;
@@ -30,7 +30,7 @@ const millimetre = quantity("length", 1, "mm");
 
 /** The gap as a part of another answer. */
 export function stepGap(work: Workings, family: Family | undefined, facts: RingFacts): ButtGap {
-  const { gaps, gapOpinions: opinions } = ringLimits(facts);
+  const { gaps, gapOpinions: opinions } = facts;
   const of = family === undefined ? undefined : gaps.get(family);
   if (!of) {
     work.warn({ kind: "gap", input: "family", says: { id: "rings-gap-family" } });

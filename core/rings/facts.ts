@@ -1,10 +1,7 @@
+import type { Motion } from "../box/index.ts";
 import type { Citation } from "../sources/index.ts";
 import { type GaugePressure, type Length, quantity } from "../units/index.ts";
 import { type Rule, rule } from "../workings/index.ts";
-
-/** How the shaft moves: the first question about a box. */
-export const motions = ["turning", "stroking", "stem", "slow"] as const;
-export type Motion = (typeof motions)[number];
 
 /** How hard rings are seated: eased home, tamped home, or with the full gland load ring by ring. */
 export const seatings = ["light", "firm", "full"] as const;
@@ -22,10 +19,12 @@ export interface Opinion {
 
 type InUnit<T> = T & { readonly unit: string };
 
-/** Facts about rings, as they stand in data/limits/rings.json: values in the unit in which they were printed. */
-export interface RingFacts {
+/** What data/limits/rings.json holds: values in the unit in which they were printed. */
+export interface RingFile {
   readonly ringCount: readonly {
-    readonly motion: Motion;
+    /** The branch of the trade, for the names of the limits. */
+    readonly branch: string;
+    readonly motions: readonly Motion[];
     readonly fewest: number;
     readonly usual: number;
     readonly most: number;
@@ -53,7 +52,8 @@ interface Limit<Q extends number> {
   readonly rule: Rule;
 }
 
-export interface RingLimits {
+/** Facts about rings in SI, each with its rule. */
+export interface RingFacts {
   readonly counts: ReadonlyMap<
     Motion,
     { readonly fewest: Limit<number>; readonly usual: number; readonly most: Limit<number>; readonly opinions: readonly Opinion[] }
@@ -66,30 +66,28 @@ export interface RingLimits {
   readonly gapOpinions: readonly Opinion[];
 }
 
-const known = new WeakMap<RingFacts, RingLimits>();
-
-/** The facts in SI with their rules; worked out once for each set of facts. */
-export function ringLimits(facts: RingFacts): RingLimits {
-  const there = known.get(facts);
-  if (there) return there;
-  const limits = prepare(facts);
-  known.set(facts, limits);
-  return limits;
-}
-
-function prepare({ ringCount, oneRingPressure, seating, entry, buttGap }: RingFacts): RingLimits {
+/**
+ * Reads what is known of ring counts, seating, entry and gaps: SI values, each
+ * with the rule that the workings point at.
+ *
+ * Units: lengths m, pressures Pa gauge; counts and losses plain numbers.
+ * Range: any file of this shape; a unit that does not fit is a mistake in the file and throws.
+ * Source: named beside each value in the file.
+ * @example readRingFacts(file).seating.get("firm") // { low: 0.05, high: 0.15, rule }
+ */
+export function readRingFacts({ ringCount, oneRingPressure, seating, entry, buttGap }: RingFile): RingFacts {
   const length = (value: number, unit: string) => quantity("length", value, unit);
   return {
     counts: new Map(
-      ringCount.map((of) => [
-        of.motion,
-        {
-          fewest: { value: of.fewest, rule: limit(`rings-fewest-${of.motion}`, "n_min", "rings-fewest", "1", of.fewestFrom) },
+      ringCount.flatMap((of) => {
+        const counts = {
+          fewest: { value: of.fewest, rule: limit(`rings-fewest-${of.branch}`, "n_min", "rings-fewest", "1", of.fewestFrom) },
           usual: of.usual,
-          most: { value: of.most, rule: limit(`rings-most-${of.motion}`, "n_max", "rings-most", "1", of.mostFrom) },
+          most: { value: of.most, rule: limit(`rings-most-${of.branch}`, "n_max", "rings-most", "1", of.mostFrom) },
           opinions: of.opinions,
-        },
-      ]),
+        };
+        return of.motions.map((motion) => [motion, counts] as const);
+      }),
     ),
     oneRingPressure: {
       value: quantity("pressure", oneRingPressure.value, oneRingPressure.unit),

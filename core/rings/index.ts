@@ -3,10 +3,10 @@ export { type Coil, coil } from "./coil.ts";
 export {
   type Family,
   families,
-  type Motion,
-  motions,
   type Opinion,
   type RingFacts,
+  type RingFile,
+  readRingFacts,
   type Seating,
   seatings,
 } from "./facts.ts";

@@ -21,6 +21,8 @@ export interface SetAround {
   /** How far the gland can go before the lantern ring is looked at. */
   readonly travel?: Length | undefined;
   readonly glandGap?: Length | undefined;
+  /** The gland gap was not measured but follows from nose and ring heights. */
+  readonly gapWorkedOut: boolean;
 }
 
 const practiceRule = rule({
@@ -137,7 +139,7 @@ export function placeLantern(
     portFromThroat: port.fromThroat,
     portDiameter: port.diameter,
     belowRings,
-    ...(glandGap === undefined ? {} : { glandGap }),
+    ...(glandGap === undefined ? {} : { glandGap, gapWorkedOut: around.gapWorkedOut }),
   });
   if (!limit.ok) return limit;
   return { width, window, ringsThroatSide, limit: work.take(limit) };

@@ -1,3 +1,4 @@
+import { isStem } from "../box/index.ts";
 import type { Length } from "../units/index.ts";
 import { type Refused, refuse, rule, type Workings } from "../workings/index.ts";
 import { length } from "./ring-section.ts";
@@ -75,7 +76,7 @@ export function wantsLantern({ motion, lantern, portFromThroat, portFromFace, po
   if (lantern?.wanted !== undefined) return lantern.wanted;
   if (lantern?.width !== undefined) return true;
   return (
-    motion !== "stem" && (lantern !== undefined || portFromThroat !== undefined || portFromFace !== undefined || portDiameter !== undefined)
+    !isStem(motion) && (lantern !== undefined || portFromThroat !== undefined || portFromFace !== undefined || portDiameter !== undefined)
   );
 }
 

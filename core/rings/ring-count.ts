@@ -1,6 +1,7 @@
+import { isStem } from "../box/index.ts";
 import { type Length, quantity } from "../units/index.ts";
 import { type Refused, refuse, rule, type Workings } from "../workings/index.ts";
-import type { RingLimits } from "./facts.ts";
+import type { RingFacts } from "./facts.ts";
 import type { RingHeight } from "./ring-height.ts";
 import { length } from "./ring-section.ts";
 import type { RingSetQuestion } from "./survey.ts";
@@ -54,20 +55,20 @@ export function countRings(
   given: RingSetQuestion,
   { tallest, lowest }: RingHeight,
   lanternWidth: Length,
-  limits: RingLimits,
+  facts: RingFacts,
 ): RingCount | Refused {
   const { depth, throatBush = 0, spacer = 0 as Length, motion } = given;
-  const counts = limits.counts.get(motion);
+  const counts = facts.counts.get(motion);
   if (!counts) return refuse({ kind: "not-known", input: "motion", given: motion, says: { id: "rings-no-counts" } });
-  const fewest = work.step(counts.fewest.rule, [], fewestFor(given, limits, counts.fewest.value));
+  const fewest = work.step(counts.fewest.rule, [], fewestFor(given, facts, counts.fewest.value));
   const most = work.step(counts.most.rule, [], counts.most.value);
   if (depth === undefined) {
     work.warn({ kind: "gap", input: "depth", says: { id: "rings-gap-depth", with: { rings: given.rings ?? counts.usual } } });
     return { rings: given.rings ?? counts.usual, spacer };
   }
   const room = depth - throatBush - spacer - lanternWidth;
-  const wanted = given.leastEntry ?? work.step(limits.wantedEntry.rule, [], limits.wantedEntry.value);
-  const least = given.leastEntry ?? work.step(limits.leastEntry.rule, [], limits.leastEntry.value);
+  const wanted = given.leastEntry ?? work.step(facts.wantedEntry.rule, [], facts.wantedEntry.value);
+  const least = given.leastEntry ?? work.step(facts.leastEntry.rule, [], facts.leastEntry.value);
   const fitting = (entry: number) => Math.max(0, Math.floor((room - entry) / tallest + 1e-9));
   const comfortable = fitting(wanted);
   const fit = comfortable < fewest ? Math.min(fewest, Math.max(comfortable, fitting(least))) : comfortable;
@@ -75,7 +76,7 @@ export function countRings(
 
   const refused = given.rings === undefined ? refuseShallow(fit, given, lanternWidth, tallest) : refuseTooMany(given.rings, room, lowest);
   if (refused) return refused;
-  const rings = given.rings ?? (fit <= most ? fit : motion === "stem" ? counts.usual : most);
+  const rings = given.rings ?? (fit <= most ? fit : isStem(motion) ? counts.usual : most);
   const entry = rings > comfortable ? least : wanted;
   const over = room - entry - rings * tallest;
   const needed = given.spacer === undefined && over >= tallest;
@@ -95,8 +96,8 @@ export function countRings(
 }
 
 /** A slow agitator at low pressure is packed with fewer rings by one maker. */
-function fewestFor({ motion, pressure }: RingSetQuestion, { oneRingPressure }: RingLimits, fewest: number): number {
-  return motion === "slow" && pressure !== undefined && pressure <= oneRingPressure.value ? 1 : fewest;
+function fewestFor({ motion, pressure }: RingSetQuestion, { oneRingPressure }: RingFacts, fewest: number): number {
+  return motion === "slow-agitator" && pressure !== undefined && pressure <= oneRingPressure.value ? 1 : fewest;
 }
 
 function refuseShallow(fit: number, { depth }: RingSetQuestion, lanternWidth: Length, tallest: Length): Refused | undefined {

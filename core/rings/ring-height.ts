@@ -1,6 +1,7 @@
+import { isStem } from "../box/index.ts";
 import type { Length } from "../units/index.ts";
 import { type Refused, refuse, rule, type Workings } from "../workings/index.ts";
-import type { RingLimits, Seating } from "./facts.ts";
+import type { RingFacts, Seating } from "./facts.ts";
 import { ringSection } from "./ring-section.ts";
 import type { RingSetQuestion } from "./survey.ts";
 
@@ -50,8 +51,8 @@ const tolerance = rule({
 });
 
 /** How rings are seated when nobody says: stems with full load ring by ring, the rest tamped home. */
-export function seatingOf({ seating, motion }: RingSetQuestion): Seating {
-  return seating ?? (motion === "stem" ? "full" : "firm");
+function seatingOf({ seating, motion }: RingSetQuestion): Seating {
+  return seating ?? (isStem(motion) ? "full" : "firm");
 }
 
 /** Refuses losses the wrong way round. */
@@ -72,10 +73,10 @@ export function refuseLosses({ seatingLossLow: low, seatingLossHigh: high }: Rin
 }
 
 /** Section and seated height of the rings of a set. */
-export function ringHeight(work: Workings, given: RingSetQuestion, limits: RingLimits): RingHeight {
+export function ringHeight(work: Workings, given: RingSetQuestion, facts: RingFacts): RingHeight {
   const section = sectionOf(work, given);
   if (given.ringHeight !== undefined) return measuredHeight(work, section, given.ringHeight);
-  const { low, high, loss } = lossOf(work, given, limits);
+  const { low, high, loss } = lossOf(work, given, facts);
   const uncertainty = ((section * (high - low)) / Math.sqrt(12)) as Length;
   return {
     section,
@@ -102,10 +103,10 @@ function measuredHeight(work: Workings, section: Length, height: Length): RingHe
   };
 }
 
-function lossOf(work: Workings, given: RingSetQuestion, limits: RingLimits): { low: number; high: number; loss: number } {
+function lossOf(work: Workings, given: RingSetQuestion, facts: RingFacts): { low: number; high: number; loss: number } {
   const { seatingLossLow: low, seatingLossHigh: high } = given;
   if (low !== undefined && high !== undefined) return { low, high, loss: work.step(lossGivenRule, [low, high], (low + high) / 2) };
-  const manner = limits.seating.get(seatingOf(given));
+  const manner = facts.seating.get(seatingOf(given));
   if (!manner) return { low: 0, high: 0, loss: 0 };
   return { low: manner.low, high: manner.high, loss: work.assume(manner.rule, (manner.low + manner.high) / 2) };
 }

@@ -1,3 +1,4 @@
+import { isStem } from "../box/index.ts";
 import type { LanternLimit } from "../lantern/index.ts";
 import type { Length } from "../units/index.ts";
 import {
@@ -12,7 +13,7 @@ import {
   uncertain,
   type Workings,
 } from "../workings/index.ts";
-import { type Opinion, type RingFacts, type RingLimits, ringLimits } from "./facts.ts";
+import type { Opinion, RingFacts } from "./facts.ts";
 import { jointHours, usualStep } from "./joints.ts";
 import { type LanternPlaced, placeLantern, type SetAround, spacerToPort } from "./lantern-in-set.ts";
 import { refuseLantern, surveyLantern, wantsLantern } from "./lantern-survey.ts";
@@ -131,12 +132,11 @@ const centreRule = rule({
 export function ringSet(given: RingSetQuestion, facts: RingFacts): Answer<RingSet> {
   const refused = refuseSurvey(given) ?? refuseLosses(given) ?? refuseLantern(given);
   if (refused) return refused;
-  const limits = ringLimits(facts);
   const work = begin();
-  const height = ringHeight(work, given, limits);
+  const height = ringHeight(work, given, facts);
   const lantern = surveyLantern(work, given, height.section);
   const width = lantern?.width ?? (0 as Length);
-  const count = countRings(work, given, height, width, limits);
+  const count = countRings(work, given, height, width, facts);
   if ("ok" in count) return count;
 
   const { rings } = count;
@@ -146,7 +146,14 @@ export function ringSet(given: RingSetQuestion, facts: RingFacts): Answer<RingSe
   const leftBy = (spacer: number) => entryOf(given, throatBush + spacer + width + rings * height.height);
   const around = (spacer: Length): SetAround => {
     const gap = given.glandGap ?? noseGap(given, leftBy(spacer));
-    return { rings, height, belowRings: (throatBush + spacer) as Length, glandGap: gap, travel: least(gap, given.threadLeft) };
+    return {
+      rings,
+      height,
+      belowRings: (throatBush + spacer) as Length,
+      glandGap: gap,
+      gapWorkedOut: given.glandGap === undefined,
+      travel: least(gap, given.threadLeft),
+    };
   };
   const spacer =
     lantern && given.spacer === undefined ? spacerToPort(work, lantern, around(count.spacer), throatBush, count.spacer) : count.spacer;
@@ -164,8 +171,10 @@ export function ringSet(given: RingSetQuestion, facts: RingFacts): Answer<RingSe
     joints,
     depth: given.depth,
   });
-  return work.found(close(work, given, { parts, height, joints, placed, fit: count.fit, spacer, limits }));
+  return work.found(close(work, given, { parts, height, joints, placed, fit: count.fit, spacer, facts }));
 }
+
+const lanternParts = ["width", "window", "land"] as const;
 
 interface Laid {
   readonly parts: readonly Part[];
@@ -174,12 +183,12 @@ interface Laid {
   readonly placed: LanternPlaced | undefined;
   readonly fit: number | undefined;
   readonly spacer: Length;
-  readonly limits: RingLimits;
+  readonly facts: RingFacts;
 }
 
 /** Entry, travel and what is said about the set once its parts are laid. */
 function close(work: Workings, given: RingSetQuestion, laid: Laid): RingSet {
-  const { parts, height, placed, fit, spacer, limits } = laid;
+  const { parts, height, placed, fit, spacer, facts } = laid;
   const rings = parts.filter((part) => part.number !== undefined);
   const setHeight = parts[parts.length - 1]?.to ?? (0 as Length);
   const { entry, entryBand } = stepEntry(work, given, setHeight, rings.length, height);
@@ -187,8 +196,8 @@ function close(work: Workings, given: RingSetQuestion, laid: Laid): RingSet {
   const gap = given.glandGap ?? noseGap(given, entry?.mean);
   if (placed?.limit) stops.push(...lanternStop(placed.limit, gap));
   const stop = leastLimit(work, stops);
-  if (entry && entryBand) judgeEntry(work, entry.mean, entryBand.low, limits, given);
-  warnMotion(work, given, (rings.length * height.height) as Length, limits);
+  if (entry && entryBand) judgeEntry(work, entry.mean, entryBand.low, facts, given);
+  warnMotion(work, given, (rings.length * height.height) as Length, facts);
   const notKnown = measured.filter((name) => given[name] === undefined && isMissed(name, given));
   return {
     rings,
@@ -208,8 +217,11 @@ function close(work: Workings, given: RingSetQuestion, laid: Laid): RingSet {
     joints: laid.joints,
     depthInSections:
       given.depth === undefined ? undefined : work.step(depthRule, [given.depth, height.section], given.depth / height.section),
-    opinions: limits.counts.get(given.motion)?.opinions ?? [],
-    restsOn: measured.filter((name) => given[name] !== undefined),
+    opinions: facts.counts.get(given.motion)?.opinions ?? [],
+    restsOn: [
+      ...measured.filter((name) => given[name] !== undefined),
+      ...lanternParts.filter((name) => given.lantern?.[name] !== undefined).map((name) => `lantern.${name}`),
+    ],
     notKnown,
   };
 }
@@ -268,7 +280,7 @@ function lanternInSet(
   return { afterRing: ringsThroatSide, from: part.from, to: part.to, centre, width, window, limit };
 }
 
-function judgeEntry(work: Workings, entry: Length, low: Length, { leastEntry, wantedEntry }: RingLimits, given: RingSetQuestion): void {
+function judgeEntry(work: Workings, entry: Length, low: Length, { leastEntry, wantedEntry }: RingFacts, given: RingSetQuestion): void {
   const least = given.leastEntry ?? leastEntry.value;
   const wanted = given.leastEntry ?? wantedEntry.value;
   const shown = { entry: length(entry), low: length(low), least: length(least) };
@@ -277,9 +289,9 @@ function judgeEntry(work: Workings, entry: Length, low: Length, { leastEntry, wa
   else if (low < wanted) work.warn({ kind: "limit", input: "depth", says: { id: "rings-little-entry", with: shown }, citation });
 }
 
-function warnMotion(work: Workings, given: RingSetQuestion, stack: Length, { oneRingPressure }: RingLimits): void {
+function warnMotion(work: Workings, given: RingSetQuestion, stack: Length, { oneRingPressure }: RingFacts): void {
   const { motion, stroke, pressure } = given;
-  if (motion !== "stem" && !wantsLantern(given)) {
+  if (!isStem(motion) && !wantsLantern(given)) {
     const port = given.portFromThroat ?? given.portFromFace ?? given.portDiameter;
     work.warn(
       port === undefined
@@ -296,7 +308,7 @@ function warnMotion(work: Workings, given: RingSetQuestion, stack: Length, { one
       citation: { source: "bloch-geitner-maintenance", at: "pp. 127 to 129: an unlubricated stack should not exceed the stroke" },
     });
   }
-  if (motion === "slow" && pressure !== undefined && pressure <= oneRingPressure.value) {
+  if (motion === "slow-agitator" && pressure !== undefined && pressure <= oneRingPressure.value) {
     work.warn({ kind: "note", input: "pressure", says: { id: "rings-slow-low-pressure" }, citation: oneRingPressure.citation });
   }
 }
@@ -320,7 +332,7 @@ function isMissed(name: (typeof measured)[number], given: RingSetQuestion): bool
     case "stroke":
       return given.motion === "stroking";
     case "pressure":
-      return given.motion === "slow";
+      return given.motion === "slow-agitator";
     default:
       return false;
   }

@@ -1,6 +1,7 @@
+import type { Motion } from "../box/index.ts";
 import type { GaugePressure, Length } from "../units/index.ts";
 import { outside, type Refused, refuse } from "../workings/index.ts";
-import type { Motion, Seating } from "./facts.ts";
+import type { Seating } from "./facts.ts";
 import { refuseSpace } from "./ring-section.ts";
 
 export const endRings = ["none", "throat", "gland", "both"] as const;
