@@ -47,6 +47,16 @@ export const libraries = {
     seen: "read",
     what: "Run for reference values and read for constants",
   },
+  "opm-material": {
+    title: "OPM material 2022.10, open library of fluid properties for flow in porous media",
+    seen: "read",
+    what: "Read for a second copy of the water constants",
+  },
+  freesteam: {
+    title: "freesteam, open steam table library",
+    seen: "read",
+    what: "Read for a second copy of the boundary of regions 2 and 3 and of the surface tension",
+  },
   "python-uncertainties": {
     title: "uncertainties 3.1.6, error propagation library",
     seen: "read",

@@ -7,6 +7,16 @@ export const methods = {
     seen: "memory",
     what: "Not opened; series recomputed and matched by an independent collocation",
   },
+  "tate-1864": {
+    title: "T. Tate, On the Magnitude of a Drop of Liquid Formed under Different Circumstances, Philosophical Magazine 27, 1864",
+    seen: "memory",
+    what: "Not opened; the law from memory",
+  },
+  "eschbaum-1895": {
+    title: "F. Eschbaum, Size and Weight of Drops of Medicines, as reported in Bulletin of Pharmacy 9, 461-462, October 1895",
+    seen: "quoted",
+    what: "Table of pipette width against weight of a drop of water, in a transcript; two of its eight rows are misprinted there",
+  },
   "lieblein-zelen-1956": {
     title:
       "J. Lieblein and M. Zelen, Statistical Investigation of the Fatigue Life of Deep-Groove Ball Bearings, NBS J. of Research 57, 273-316, 1956",

@@ -167,6 +167,11 @@ export const standards = {
     seen: "quoted",
     what: "Annexes H.1 to H.3 in public copies; raw data of H.2 from memory",
   },
+  "usp-32-1101": {
+    title: "United States Pharmacopeia 32, general chapter 1101, Medicine dropper",
+    seen: "read",
+    what: "The whole chapter, in a public copy",
+  },
   "iapws-r7-97": {
     title: "IAPWS R7-97(2012), Industrial formulation 1997 for the thermodynamic properties of water and steam",
     seen: "quoted",

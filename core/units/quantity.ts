@@ -26,6 +26,7 @@ export interface Kinds {
   /** Pa between two places */ "pressure-difference": Quantity<"pressure-difference">;
   /** Pa inside a solid */ stress: Quantity<"stress">;
   /** Pa*s */ viscosity: Quantity<"viscosity">;
+  /** m2/s */ "kinematic-viscosity": Quantity<"kinematic-viscosity">;
   /** m3/s */ flow: Quantity<"flow">;
   /** W */ power: Quantity<"power">;
   /** K above absolute zero */ temperature: Quantity<"temperature">;
@@ -55,6 +56,7 @@ export type AbsolutePressure = Kinds["absolute-pressure"];
 export type PressureDifference = Kinds["pressure-difference"];
 export type Stress = Kinds["stress"];
 export type Viscosity = Kinds["viscosity"];
+export type KinematicViscosity = Kinds["kinematic-viscosity"];
 export type VolumeFlow = Kinds["flow"];
 export type Power = Kinds["power"];
 export type Temperature = Kinds["temperature"];
@@ -82,6 +84,7 @@ export const siUnits = {
   "pressure-difference": "Pa",
   stress: "Pa",
   viscosity: "Pa*s",
+  "kinematic-viscosity": "m2/s",
   flow: "m3/s",
   power: "W",
   temperature: "K",

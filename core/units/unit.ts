@@ -84,6 +84,8 @@ const list: readonly Unit[] = [
   { symbol: "kgf/cm2", kinds: pressureKinds, factor: [196133, 2], shown: "kgf/cm²", also: ["kg/cm2"] },
   { symbol: "Pa*s", kinds: ["viscosity"], factor: [1, 1], shown: "Pa·s", also: ["pas", "pa-s"] },
   { symbol: "mPa*s", kinds: ["viscosity"], factor: [1, 1000], shown: "mPa·s", also: ["mpas", "cp"] },
+  { symbol: "m2/s", kinds: ["kinematic-viscosity"], factor: [1, 1], shown: "m²/s", also: [] },
+  { symbol: "mm2/s", kinds: ["kinematic-viscosity"], factor: [1, 1000000], shown: "mm²/s", also: ["cst"] },
   { symbol: "m3/s", kinds: ["flow"], factor: [1, 1], shown: "m³/s", also: [] },
   { symbol: "m3/h", kinds: ["flow"], factor: [1, 3600], shown: "m³/h", also: ["m3/hr"] },
   { symbol: "L/min", kinds: ["flow"], factor: [1, 60000], also: ["lpm"] },
