@@ -1,7 +1,7 @@
 import type { BoxPressureFacts } from "@ringwright/core/flush";
 import type { GlandFacts } from "@ringwright/core/gland";
 import type { ExpansionTable } from "@ringwright/core/heat";
-import type { RingFacts } from "@ringwright/core/rings";
+import type { DripFacts } from "@ringwright/core/leak";
 import type { RodFacts } from "@ringwright/core/rods";
 import type { SectionFacts } from "@ringwright/core/section";
 import type { StemFacts } from "@ringwright/core/stems";
@@ -14,10 +14,10 @@ import type { UncertaintyFacts } from "@ringwright/core/uncertainty";
 export interface Facts {
   readonly flush: { readonly boxPressure: BoxPressureFacts };
   readonly gland: GlandFacts;
+  readonly leak: { readonly drip: DripFacts };
   readonly heat: { readonly ptfeExpansion: ExpansionTable };
   readonly uncertainty: UncertaintyFacts;
   readonly section: SectionFacts;
   readonly rods: RodFacts;
   readonly stems: StemFacts;
-  readonly rings: RingFacts;
 }

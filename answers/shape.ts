@@ -1,3 +1,4 @@
+import { type Citation, sources } from "@ringwright/core/sources";
 import { type Kind, type Kinds, siUnits } from "@ringwright/core/units";
 import type { Band, Uncertain } from "@ringwright/core/workings";
 import type { Json, JsonSchema } from "./field.ts";
@@ -99,3 +100,24 @@ export function groupShape<S extends Shapes>(members: S): Shape<GroupOf<S>> {
 export function maybe<T>(shape: Shape<T>): Shape<T> & { readonly optional: true } {
   return { ...shape, optional: true };
 }
+
+/** Where a value comes from: `{ source, title, at, seen }`. */
+export const citationShape: Shape<Citation> = {
+  schema: {
+    type: "object",
+    properties: {
+      source: { type: "string" },
+      title: { type: "string" },
+      at: { type: "string" },
+      seen: { enum: ["read", "quoted", "memory", "derived", "practice"] },
+    },
+    required: ["source", "title", "seen"],
+    additionalProperties: false,
+  },
+  write: ({ source, at, seen }) => ({
+    source,
+    title: sources[source].title,
+    ...(at === undefined ? {} : { at }),
+    seen: seen ?? sources[source].seen,
+  }),
+};
