@@ -2,6 +2,7 @@ import type { BoxPressureFacts } from "@ringwright/core/flush";
 import type { GlandFacts } from "@ringwright/core/gland";
 import type { ExpansionTable } from "@ringwright/core/heat";
 import type { DripFacts } from "@ringwright/core/leak";
+import type { RingFacts } from "@ringwright/core/rings";
 import type { RodFacts } from "@ringwright/core/rods";
 import type { SectionFacts } from "@ringwright/core/section";
 import type { StemFacts } from "@ringwright/core/stems";
@@ -20,4 +21,5 @@ export interface Facts {
   readonly section: SectionFacts;
   readonly rods: RodFacts;
   readonly stems: StemFacts;
+  readonly rings: RingFacts;
 }

@@ -3,6 +3,7 @@ import type { BoxPressureFacts } from "@ringwright/core/flush";
 import { type GlandFiles, readGlandFacts } from "@ringwright/core/gland";
 import type { ExpansionTable } from "@ringwright/core/heat";
 import type { DripFacts } from "@ringwright/core/leak";
+import { type RingFile, readRingFacts } from "@ringwright/core/rings";
 import { type RodFile, readRodFacts } from "@ringwright/core/rods";
 import type { SectionFacts, SectionTable, StockFacts } from "@ringwright/core/section";
 import { readStemFacts, type StemFile } from "@ringwright/core/stems";
@@ -40,6 +41,7 @@ export function readAllFacts() {
       classes: readFacts<GlandFiles["classes"]>("threads/classes.json"),
       nutFactors: readFacts<GlandFiles["nutFactors"]>("limits/nut-factor.json"),
     }),
+    rings: readRingFacts(readFacts<RingFile>("limits/rings.json")),
     leak: { drip: inSi(readFacts("limits/drip.json")) as DripFacts },
     heat: { ptfeExpansion: readFacts<ExpansionTable>("tables/ptfe-expansion.json") },
     uncertainty: readUncertaintyFacts(),

@@ -1,0 +1,5 @@
+export { type LanternLimit, type LanternUncertainties, lanternLimit } from "./lantern-limit.ts";
+export { comparePlaces, type LanternPlace, lanternPlace, type Place, type PlaceQuestion } from "./lantern-place.ts";
+export { type LanternTrack, lanternTrack } from "./lantern-track.ts";
+export { type LanternAndPort, type Opening, openings } from "./port.ts";
+export type { FurtherPush } from "./share.ts";
