@@ -112,6 +112,11 @@ export const government = {
     seen: "quoted",
     what: "Text of 2002, the steps of (d) and (a)(2) through training copies",
   },
+  "osha-29-cfr-1910-1001": {
+    title: "US 29 CFR 1910.1001, asbestos in general industry",
+    seen: "memory",
+    what: "Not opened; its preamble of 10 August 1994 through excerpts",
+  },
   "osha-asbestos-1994": {
     title: "US OSHA, asbestos rule of 10 August 1994, with a negative exposure assessment form",
     seen: "quoted",

@@ -197,4 +197,9 @@ export const standards = {
     seen: "quoted",
     what: "A check value in several public copies",
   },
+  "iso-13732-1": {
+    title: "ISO 13732-1:2006, Ergonomics of the thermal environment: contact with surfaces, part 1: hot surfaces",
+    seen: "quoted",
+    what: "Scope in a catalogue; the burn thresholds from memory",
+  },
 } as const satisfies Record<string, Source>;

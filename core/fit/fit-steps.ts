@@ -1,0 +1,175 @@
+import { type Case, type CautionFacts, openCase, refuseCase } from "../cautions/index.ts";
+import type { Length, Torque } from "../units/index.ts";
+import { type Answer, begin, outside, type Range, type Refused, refuse, rule } from "../workings/index.ts";
+import { type Expansion, type Expected, expand } from "./expand.ts";
+import { type FaceInputs, foretell } from "./faces.ts";
+import { type SettingFact, Settings } from "./settings.ts";
+import { type Step, type StepFacts, type StepGroup, stepGroups } from "./step.ts";
+
+export interface FitFacts {
+  readonly groups: StepFacts;
+  /** Reasons to tap that every step has. */
+  readonly reasons: readonly string[];
+  readonly settings: readonly SettingFact[];
+}
+
+/** A box about to be packed: its case, its set, and what is foretold of it. Depths are from the face of the box inwards. */
+export interface FitGiven extends Case, FaceInputs {
+  /** Clock hour of each ring's joint, from the throat. Left out: 12, 3, 6, 9 and round again. */
+  readonly joints?: readonly number[];
+  readonly cut?: "butt" | "skive";
+  /** Diameter of the bar to cut on: the worn sleeve's. */
+  readonly mandrel?: Length;
+  /** Tip to tip. */
+  readonly cutLength?: Length;
+  /** Of the flush port's centre. */
+  readonly portDepth?: Length;
+  /** Of each nut of a stem's gland, from its load. */
+  readonly torque?: Torque;
+  readonly oldRingsThroatSide?: number;
+  readonly oldRingsGlandSide?: number;
+  /** Whether shaft or sleeve is new, so that alignment is looked at again. */
+  readonly newShaft?: "yes" | "no" | "unknown";
+}
+
+export interface FitSteps {
+  readonly steps: readonly Step[];
+  readonly rings: number;
+  readonly ringsThroatSide: number;
+  readonly ringsGlandSide: number;
+}
+
+const jointRule = rule({
+  id: "joint-step",
+  symbol: "Δ",
+  expression: "90° at least",
+  unit: "rad",
+  inputs: [],
+  citation: { source: "neale-1995", at: "B25.4: joints at least 90° apart" },
+  assumed: { min: Math.PI / 2, max: Math.PI },
+});
+const clockHours = [12, 3, 6, 9] as const;
+
+const fitGroups: readonly StepGroup[] = stepGroups.slice(0, stepGroups.indexOf("run"));
+const lengths: Range = { min: Number.MIN_VALUE, max: 10 };
+
+/**
+ * The steps from kit to start for one box: one thing a step, in order, with
+ * what is foretold beside each number and the cautions that stand above it.
+ *
+ *   x_k = D − a − k h − w  (depth of ring k's face when the box depth is known and no depths are given)
+ *
+ * Units: lengths m from the face of the box inwards, torque N·m, joints clock hours.
+ * Range: 1 to 40 rings; lengths above 0 to 10 m; a set that does not go into the box, or depths that do not shrink ring by ring, are refused.
+ * Source: data/steps, each step with its own; depths: geometry.
+ * @example fitSteps({ motion: "turning", rings: 5, lanternAfter: 2 }, facts, cautionFacts)
+ */
+export function fitSteps(given: FitGiven, facts: FitFacts, cautionFacts: CautionFacts): Answer<FitSteps> {
+  const refused = refuseCase(given) ?? refuseFit(given);
+  if (refused) return refused;
+  const work = begin();
+  const open = openCase(given, cautionFacts, work);
+  const settings = new Settings(facts.settings, work);
+  const foretold = foretell(given, work);
+  if ("ok" in foretold) return foretold;
+  if (given.joints === undefined) work.assume(jointRule, Math.PI / 2);
+  const { rings, lanternAfter } = given;
+  const throatSide = lanternAfter ?? rings;
+  const stem = given.motion === "rising-stem" || given.motion === "quarter-turn-stem";
+  const made = open.sides.ringForm !== "braid";
+  const by: Expansion = {
+    open,
+    sides: {
+      ...open.sides,
+      lantern: lanternAfter === undefined ? "no" : "yes",
+      spacer: given.spacer === undefined ? "no" : "yes",
+      cut: made ? "none" : (given.cut ?? (stem ? "skive" : "butt")),
+      newShaft: given.newShaft ?? "unknown",
+      film: filmOf(open.sides),
+    },
+    settings,
+    reasons: facts.reasons,
+    rings,
+    throatSide,
+    clock: (ring) => given.joints?.[ring - 1] ?? clockHours[(ring - 1) % clockHours.length],
+    expected: (what, ring) => expectedOf(what, ring, given, foretold),
+  };
+  const steps: Step[] = [];
+  for (const group of fitGroups) steps.push(...expand(group, facts.groups[group] ?? [], by));
+  return work.found({ steps, rings, ringsThroatSide: throatSide, ringsGlandSide: rings - throatSide });
+}
+
+/**
+ * What keeps the packing alive: flush where there is one, else grease, else the product itself.
+ *
+ * Units: none.
+ * Range: sides that are not known count as not there.
+ * Source: own-proposal.
+ * @example filmOf({ flush: "yes" }) // "flush"
+ */
+export function filmOf(sides: { readonly [side: string]: string }): "product" | "flush" | "grease" {
+  if (sides.flush === "yes") return "flush";
+  return sides.grease === "yes" ? "grease" : "product";
+}
+
+function expectedOf(what: string, ring: number | undefined, given: FitGiven, faces: Exclude<ReturnType<typeof foretell>, Refused>): Expected | undefined {
+  const length = (value: number | undefined): Expected | undefined => (value === undefined ? undefined : { predicted: { kind: "length", value } });
+  const count = (value: number | undefined): Expected | undefined => (value === undefined ? undefined : { predicted: { kind: "count", value } });
+  switch (what) {
+    case "ring-face":
+      return ring === undefined ? undefined : faces.rings[ring - 1];
+    case "lantern-face":
+      return faces.lantern;
+    case "spacer-face":
+      return faces.spacer;
+    case "box-depth":
+      return length(given.boxDepth);
+    case "mandrel":
+      return length(given.mandrel);
+    case "cut-length":
+      return length(given.cutLength);
+    case "port-depth":
+      return length(given.portDepth);
+    case "torque":
+      return given.torque === undefined ? undefined : { predicted: { kind: "torque", value: given.torque } };
+    case "zero-pressure":
+      return { predicted: { kind: "pressure", value: 0 } };
+    case "rings":
+      return count(given.rings);
+    case "old-rings-throat-side":
+      return count(given.oldRingsThroatSide);
+    case "old-rings-gland-side":
+      return count(given.oldRingsGlandSide);
+    default:
+      return undefined;
+  }
+}
+
+function refuseFit(given: FitGiven): Refused | undefined {
+  const named: readonly (readonly [string, number | undefined])[] = [
+    ["boxDepth", given.boxDepth],
+    ["ringHeight", given.ringHeight],
+    ["lanternWidth", given.lanternWidth],
+    ["spacer", given.spacer],
+    ["mandrel", given.mandrel],
+    ["cutLength", given.cutLength],
+    ["portDepth", given.portDepth],
+  ];
+  const refused = outside([
+    ["rings", given.rings, { min: 1, max: 40 }, "1"],
+    ...(given.lanternAfter === undefined ? [] : [["lanternAfter", given.lanternAfter, { min: 0, max: given.rings }, "1"] as const]),
+    ...(given.torque === undefined ? [] : [["torque", given.torque, { min: 0, max: 1e5 }, "N*m"] as const]),
+    ...named.flatMap(([name, value]) => (value === undefined ? [] : [[name, value, lengths, "m"] as const])),
+  ]);
+  if (refused) return refused;
+  const { joints } = given;
+  if (joints !== undefined && joints.length !== given.rings) {
+    return refuse({ kind: "impossible", input: "joints", given: joints.length, says: { id: "fit-joints-not-rings", with: { joints: joints.length, rings: given.rings } } });
+  }
+  const wrong = joints?.findIndex((hour) => !(hour > 0 && hour <= 12)) ?? -1;
+  if (wrong >= 0) {
+    const hour = joints?.[wrong] ?? Number.NaN;
+    return refuse({ kind: "outside-range", input: `joints[${wrong}]`, given: Number.isFinite(hour) ? hour : String(hour), allowed: { min: 0, max: 12 }, says: { id: "fit-joint-hour" } });
+  }
+  return undefined;
+}

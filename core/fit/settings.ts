@@ -1,0 +1,83 @@
+import type { Citation } from "../sources/index.ts";
+import { type Kind, quantity, siUnits } from "../units/index.ts";
+import { type Rule, rule, type Workings } from "../workings/index.ts";
+
+/** A time, count or size that steps print, as it stands in data/: in the unit it was published in. */
+export interface SettingFact {
+  readonly id: string;
+  readonly kind: Kind | "count" | "flats";
+  /** For a quantity. */
+  readonly unit?: string;
+  readonly use: number;
+  readonly low: number;
+  /** Left out where the source says "at least". */
+  readonly high?: number;
+  readonly citations: readonly Citation[];
+}
+
+/** A setting in SI: what is used, and the spread of the sources. */
+export interface Setting {
+  readonly id: string;
+  readonly kind: Kind | "count" | "flats";
+  readonly use: number;
+  readonly low: number;
+  readonly high?: number;
+  readonly citations: readonly Citation[];
+}
+
+interface Known {
+  readonly setting: Setting;
+  readonly rule: Rule;
+}
+
+/** Made once for each file of facts, since a rule is an object that steps point at. */
+const known = new WeakMap<readonly SettingFact[], ReadonlyMap<string, Known>>();
+
+/** Reads settings and writes each one that is used into the workings, once. */
+export class Settings {
+  readonly #known: ReadonlyMap<string, Known>;
+  readonly #work: Workings;
+  readonly #used = new Set<string>();
+
+  constructor(facts: readonly SettingFact[], work: Workings) {
+    this.#work = work;
+    const before = known.get(facts);
+    if (before) this.#known = before;
+    else {
+      this.#known = new Map(facts.map((fact) => [fact.id, make(fact)]));
+      known.set(facts, this.#known);
+    }
+  }
+
+  /** A setting by name, or undefined when data/ has none of that name. */
+  take(id: string): Setting | undefined {
+    const found = this.#known.get(id);
+    if (found === undefined) return undefined;
+    if (!this.#used.has(id)) {
+      this.#used.add(id);
+      this.#work.assume(found.rule, found.setting.use);
+    }
+    return found.setting;
+  }
+}
+
+function make(fact: SettingFact): Known {
+  const { id, kind, citations } = fact;
+  const si = (value: number): number => (kind === "count" || kind === "flats" ? value : quantity(kind, value, fact.unit ?? siUnits[kind]));
+  const low = si(fact.low);
+  const high = fact.high === undefined ? {} : { high: si(fact.high) };
+  const printed = fact.high === undefined ? `at least ${fact.low}` : fact.low === fact.high ? String(fact.low) : `${fact.low} to ${fact.high}`;
+  const setting: Setting = { id, kind, use: si(fact.use), low, ...high, citations };
+  return {
+    setting,
+    rule: rule({
+      id,
+      symbol: kind === "time" ? "t" : kind === "count" || kind === "flats" ? "n" : "x",
+      expression: [printed, fact.unit].filter(Boolean).join(" "),
+      unit: kind === "count" || kind === "flats" ? "1" : siUnits[kind],
+      inputs: [],
+      citation: citations[0] ?? { source: "own-proposal" },
+      assumed: { min: low, ...("high" in high ? { max: high.high } : {}) },
+    }),
+  };
+}
