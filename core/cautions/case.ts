@@ -1,21 +1,10 @@
+import type { Motion, Release, Zone } from "../box/index.ts";
 import type { Citation } from "../sources/index.ts";
 import type { GaugePressure, Temperature } from "../units/index.ts";
 
-/** How the shaft moves: the first question. Rules of one branch never serve another. */
-export const motions = ["turning", "stroking", "rising-stem", "quarter-turn-stem", "slow-agitator"] as const;
-export type Motion = (typeof motions)[number];
-
-/** May what comes out be let out here: the second question. */
-export const releases = ["allowed", "not-allowed", "unknown"] as const;
-export type Release = (typeof releases)[number];
-
-/** Whether ordinary electrical devices may be used where the box stands. */
-export const zones = ["ordinary", "hazardous", "unknown"] as const;
-export type Zone = (typeof zones)[number];
-
-export const answersToAsk = ["yes", "no", "unknown"] as const;
 /** Not knowing is an answer. */
-export type YesNo = (typeof answersToAsk)[number];
+export const yesNoUnknown = ["yes", "no", "unknown"] as const;
+export type YesNo = (typeof yesNoUnknown)[number];
 
 /** What is known of the packing that comes out: nothing was in, a record names it, or only its age is known. */
 export const oldPackings = ["none", "recorded", "since-1980", "before-1980", "unknown"] as const;

@@ -1,3 +1,4 @@
+import { isStem } from "../box/index.ts";
 import { type Case, type CautionFacts, openCase, refuseCase } from "../cautions/index.ts";
 import type { Length, Torque } from "../units/index.ts";
 import { type Answer, begin, outside, type Range, type Refused, refuse, rule } from "../workings/index.ts";
@@ -69,13 +70,12 @@ export function fitSteps(given: FitGiven, facts: FitFacts, cautionFacts: Caution
   if (refused) return refused;
   const work = begin();
   const open = openCase(given, cautionFacts, work);
-  const settings = new Settings(facts.settings, work);
+  const settings = new Settings(work, facts.settings);
   const foretold = foretell(given, work);
   if ("ok" in foretold) return foretold;
   if (given.joints === undefined) work.assume(jointRule, Math.PI / 2);
   const { rings, lanternAfter } = given;
   const throatSide = lanternAfter ?? rings;
-  const stem = given.motion === "rising-stem" || given.motion === "quarter-turn-stem";
   const made = open.sides.ringForm !== "braid";
   const by: Expansion = {
     open,
@@ -83,7 +83,7 @@ export function fitSteps(given: FitGiven, facts: FitFacts, cautionFacts: Caution
       ...open.sides,
       lantern: lanternAfter === undefined ? "no" : "yes",
       spacer: given.spacer === undefined ? "no" : "yes",
-      cut: made ? "none" : (given.cut ?? (stem ? "skive" : "butt")),
+      cut: made ? "none" : (given.cut ?? (isStem(given.motion) ? "skive" : "butt")),
       newShaft: given.newShaft ?? "unknown",
       film: filmOf(open.sides),
     },

@@ -35,30 +35,36 @@ const known = new WeakMap<readonly SettingFact[], ReadonlyMap<string, Known>>();
 
 /** Reads settings and writes each one that is used into the workings, once. */
 export class Settings {
-  readonly #known: ReadonlyMap<string, Known>;
+  readonly #known: readonly ReadonlyMap<string, Known>[];
   readonly #work: Workings;
   readonly #used = new Set<string>();
 
-  constructor(facts: readonly SettingFact[], work: Workings) {
+  constructor(work: Workings, ...files: readonly (readonly SettingFact[])[]) {
     this.#work = work;
-    const before = known.get(facts);
-    if (before) this.#known = before;
-    else {
-      this.#known = new Map(facts.map((fact) => [fact.id, make(fact)]));
-      known.set(facts, this.#known);
-    }
+    this.#known = files.map(knownOf);
   }
 
   /** A setting by name, or undefined when data/ has none of that name. */
   take(id: string): Setting | undefined {
-    const found = this.#known.get(id);
-    if (found === undefined) return undefined;
-    if (!this.#used.has(id)) {
-      this.#used.add(id);
-      this.#work.assume(found.rule, found.setting.use);
+    for (const file of this.#known) {
+      const found = file.get(id);
+      if (found === undefined) continue;
+      if (!this.#used.has(id)) {
+        this.#used.add(id);
+        this.#work.assume(found.rule, found.setting.use);
+      }
+      return found.setting;
     }
-    return found.setting;
+    return undefined;
   }
+}
+
+function knownOf(facts: readonly SettingFact[]): ReadonlyMap<string, Known> {
+  const before = known.get(facts);
+  if (before) return before;
+  const made = new Map(facts.map((fact) => [fact.id, make(fact)]));
+  known.set(facts, made);
+  return made;
 }
 
 function make(fact: SettingFact): Known {

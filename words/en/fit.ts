@@ -166,7 +166,6 @@ export const fitNames: Readonly<Record<string, string>> = {
   "sizes-three-planes": "the six sizes",
   "sizes-three-depths": "the sizes at three depths",
   "rings-left-in": "old rings left in the box",
-  "tag-mark": "tag mark",
   "port-part-closed": "port part closed",
   "put-right-first": "put it right first",
   "may-be-let-out": "it may be let out",

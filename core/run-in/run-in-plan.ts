@@ -1,0 +1,173 @@
+import { isStem, turns } from "../box/index.ts";
+import { type Case, type CautionFacts, openCase, refuseCase, type Seating, type Sides } from "../cautions/index.ts";
+import { type Expansion, type Expected, expand, type FitFacts, filmOf, type SettingFact, Settings, type Step, type StepFacts } from "../fit/index.ts";
+import type { Temperature, TemperatureDifference, Torque } from "../units/index.ts";
+import { type Answer, begin, outside, type Refused, refuse, rule } from "../workings/index.ts";
+import { type ScheduleFact, type Spread, spreadOf } from "./schedule.ts";
+import { type StopRule, type StopRuleFact, stopRulesFor } from "./stop-rules.ts";
+
+export interface RunInFacts {
+  readonly groups: StepFacts;
+  readonly settings: readonly SettingFact[];
+  readonly schedules: readonly ScheduleFact[];
+  readonly stopRules: readonly StopRuleFact[];
+}
+
+/** What the first hours depend on, beside the case. */
+export interface RunInGiven extends Case {
+  /** Drops a minute that the site aims for on this turning shaft. */
+  readonly dripLow?: number;
+  readonly dripHigh?: number;
+  /** The lowest limit of packing, flush and product at this box. */
+  readonly temperatureLimit?: Temperature;
+  /** Of each nut of a stem's gland, from its load. */
+  readonly torque?: Torque;
+}
+
+export interface RunInPlan {
+  readonly film: "product" | "flush" | "grease" | "none";
+  readonly seating: Seating;
+  /** Closing, start, run, settling and later looks, in order. */
+  readonly steps: readonly Step[];
+  readonly stopRules: readonly StopRule[];
+  readonly spread: Spread;
+  /** Drops a minute; never for a stem. */
+  readonly aim?: { readonly low: number; readonly high: number };
+  /** From here no more tightening while it still climbs. */
+  readonly holdAt?: Temperature;
+}
+
+const holdRule = rule({
+  id: "hold-temperature",
+  symbol: "T_h",
+  expression: "T_max − ΔT",
+  unit: "K",
+  inputs: [
+    { symbol: "T_max", name: "temperatureLimit", unit: "K" },
+    { symbol: "ΔT", name: "hold-below-limit", unit: "K" },
+  ],
+  citation: { source: "own-proposal", at: "hold when within this of the limit and still climbing" },
+});
+
+const rodRule = rule({
+  id: "rod-box-temperature",
+  symbol: "T_rod",
+  expression: "T_liquid + ΔT",
+  unit: "K",
+  inputs: [
+    { symbol: "T_liquid", name: "temperature", unit: "K" },
+    { symbol: "ΔT", name: "rod-rise", unit: "K" },
+  ],
+  citation: { source: "bloch-geitner-maintenance", at: "p. 127: up to 50 °F above the liquid is normal" },
+});
+
+/**
+ * How a packed box is closed, started and run in, and looked at again until it
+ * has settled. Turning shafts run wet first and are closed in by small steps,
+ * never in order to reach zero; stems are set by torque and strokes.
+ *
+ *   T_h = T_max − ΔT (hold), T_rod = T_liquid + ΔT (rods)
+ *
+ * Units: temperatures K, torque N·m, times s, moves in flats (sixths of a turn of every nut), drip per minute.
+ * Range: drip above 0 to 5000 per minute, refused for a stem; refused where product may not be let out and neither flush nor grease keeps the packing alive.
+ * Source: data/run-in, each step, setting and schedule with its own.
+ * @example runInPlan({ motion: "turning", release: "allowed", flush: "yes", seating: "firm" }, facts, fitFacts, cautionFacts)
+ */
+export function runInPlan(given: RunInGiven, facts: RunInFacts, fitFacts: FitFacts, cautionFacts: CautionFacts): Answer<RunInPlan> {
+  const refused = refuseCase(given) ?? refuseRunIn(given);
+  if (refused) return refused;
+  const work = begin();
+  const open = openCase(given, cautionFacts, work);
+  const { motion } = given;
+  const stem = isStem(motion);
+  const film = filmOf(open.sides);
+  const noFilm = refuseNoFilm(given, film);
+  if (noFilm) return noFilm;
+  const sides: Sides = { ...open.sides, film };
+  const settings = new Settings(work, fitFacts.settings, facts.settings);
+  const seating = open.sides.seating as Seating;
+  if (seating === "unknown" && !stem && sides.ringForm === "braid") work.warn({ kind: "gap", input: "seating", says: { id: "run-in-seating-unknown" } });
+  if (sides.release === "unknown" && !stem) work.warn({ kind: "gap", input: "release", says: { id: "run-in-release-unknown" } });
+  if (sides.release === "not-allowed" && motion === "stroking" && film === "product") work.warn({ kind: "limit", input: "release", says: { id: "run-in-rod-collect" } });
+  const by: Expansion = {
+    open,
+    sides,
+    settings,
+    reasons: fitFacts.reasons,
+    rings: 0,
+    throatSide: 0,
+    clock: () => undefined,
+    expected: expectations(given, (rise) => work.step(rodRule, [given.temperature ?? Number.NaN, rise], ((given.temperature ?? Number.NaN) + rise) as Temperature), settings),
+    setting: (name) => settingFor(name, open.sides.service ?? "normal", seating),
+  };
+  const steps = [
+    ...expand("close", fitFacts.groups.close ?? [], by),
+    ...expand("start", fitFacts.groups.start ?? [], by),
+    ...expand("run", facts.groups.run ?? [], by),
+    ...expand("settle", facts.groups.settle ?? [], by),
+    ...expand("check", facts.groups.check ?? [], by),
+  ];
+  const below = settings.take("hold-below-limit")?.use as TemperatureDifference | undefined;
+  const { temperatureLimit, dripLow, dripHigh } = given;
+  const holdAt =
+    temperatureLimit === undefined || below === undefined || stem
+      ? undefined
+      : work.step(holdRule, [temperatureLimit, below], (temperatureLimit - below) as Temperature);
+  return work.found({
+    film: stem ? "none" : film,
+    seating,
+    steps,
+    stopRules: stopRulesFor(sides, facts.stopRules, settings),
+    spread: spreadOf(motion, facts.schedules),
+    ...(dripLow === undefined || dripHigh === undefined ? {} : { aim: { low: dripLow, high: dripHigh } }),
+    ...(holdAt === undefined ? {} : { holdAt }),
+  });
+}
+
+/** A step may name a wait or a move that depends on service and seating. */
+function settingFor(name: string, service: string, seating: Seating): string {
+  if (name === "first-wait" || name === "interval") return `${name}-${service}`;
+  if (name === "move") return seating === "firm" || seating === "full-load" ? "move-firm" : "move-light";
+  return name;
+}
+
+function expectations(given: RunInGiven, rodLimit: (rise: number) => Temperature, settings: Settings): (what: string) => Expected | undefined {
+  return (what) => {
+    if (what === "torque" && given.torque !== undefined) return { predicted: { kind: "torque", value: given.torque } };
+    if (what === "box-limit" && given.temperatureLimit !== undefined) return { most: { kind: "temperature", value: given.temperatureLimit } };
+    if (what === "rod-limit" && given.temperature !== undefined) {
+      const rise = settings.take("rod-rise")?.use;
+      return rise === undefined ? undefined : { most: { kind: "temperature", value: rodLimit(rise) } };
+    }
+    return undefined;
+  };
+}
+
+function refuseNoFilm(given: RunInGiven, film: string): Refused | undefined {
+  if (given.release !== "not-allowed" || !turns(given.motion) || film !== "product") return undefined;
+  const asked = given.flush === "no" && (given.grease ?? "no") === "no";
+  return asked
+    ? refuse({ kind: "impossible", input: "release", given: "not-allowed", says: { id: "run-in-no-film" } })
+    : refuse({ kind: "not-known", input: "flush", given: given.flush ?? "unknown", allowed: ["yes", "no"], says: { id: "run-in-flush-not-known" } });
+}
+
+function refuseRunIn({ motion, dripLow, dripHigh, temperatureLimit, torque }: RunInGiven): Refused | undefined {
+  const drip = dripLow ?? dripHigh;
+  if (drip !== undefined && !turns(motion)) {
+    return refuse({
+      kind: "impossible",
+      input: dripLow === undefined ? "dripHigh" : "dripLow",
+      given: Number.isFinite(drip) ? drip : String(drip),
+      says: { id: isStem(motion) ? "run-in-no-drip-for-stem" : "run-in-no-drip-for-rod" },
+    });
+  }
+  if ((dripLow === undefined) !== (dripHigh === undefined)) {
+    return refuse({ kind: "not-known", input: dripLow === undefined ? "dripLow" : "dripHigh", says: { id: "run-in-drip-both-ends" } });
+  }
+  return outside([
+    ...(dripLow === undefined ? [] : [["dripLow", dripLow, { min: Number.MIN_VALUE, max: 5000 }, "1/min"] as const]),
+    ...(dripHigh === undefined ? [] : [["dripHigh", dripHigh, { min: dripLow ?? 0, max: 5000 }, "1/min"] as const]),
+    ...(temperatureLimit === undefined ? [] : [["temperatureLimit", temperatureLimit, { min: 200, max: 1500 }, "K"] as const]),
+    ...(torque === undefined ? [] : [["torque", torque, { min: 0, max: 1e5 }, "N*m"] as const]),
+  ]);
+}

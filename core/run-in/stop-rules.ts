@@ -1,0 +1,43 @@
+import { holds, type Sides, type When } from "../cautions/index.ts";
+import type { Setting, Settings } from "../fit/index.ts";
+import type { Citation } from "../sources/index.ts";
+import type { Says, Shown } from "../workings/index.ts";
+
+export const stopActions = ["watch", "hold", "back-off", "stop-and-look", "stop"] as const;
+export type StopAction = (typeof stopActions)[number];
+
+/** When to leave the nuts alone, ease them, or stop, as it stands in data/. */
+export interface StopRuleFact {
+  readonly id: string;
+  readonly does: StopAction;
+  readonly when?: readonly When[];
+  /** Name in the sentence, and the setting whose value it shows. */
+  readonly shows?: Readonly<Record<string, string>>;
+  readonly citations: readonly Citation[];
+}
+
+export interface StopRule {
+  readonly id: string;
+  readonly does: StopAction;
+  readonly says: Says;
+  readonly citations: readonly Citation[];
+}
+
+/** The stop rules that fit a case, in the order of data/. */
+export function stopRulesFor(sides: Sides, facts: readonly StopRuleFact[], settings: Settings): readonly StopRule[] {
+  const found: StopRule[] = [];
+  for (const { id, does, when, shows, citations } of facts) {
+    if (!holds(when, sides)) continue;
+    const values: Record<string, Shown> = {};
+    for (const name in shows) {
+      const setting = settings.take(shows[name] ?? "");
+      if (setting) values[name] = show(setting);
+    }
+    found.push({ id, does, says: { id, with: values }, citations });
+  }
+  return found;
+}
+
+function show({ kind, use }: Setting): Shown {
+  return kind === "count" || kind === "flats" ? use : { value: use, kind, decimals: 0 };
+}
