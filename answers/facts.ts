@@ -1,9 +1,12 @@
+import type { CautionFacts } from "@ringwright/core/cautions";
+import type { FitFacts } from "@ringwright/core/fit";
 import type { BoxPressureFacts } from "@ringwright/core/flush";
 import type { GlandFacts } from "@ringwright/core/gland";
 import type { ExpansionTable } from "@ringwright/core/heat";
 import type { DripFacts } from "@ringwright/core/leak";
 import type { RingFacts } from "@ringwright/core/rings";
 import type { RodFacts } from "@ringwright/core/rods";
+import type { RunInFacts } from "@ringwright/core/run-in";
 import type { SectionFacts } from "@ringwright/core/section";
 import type { StemFacts } from "@ringwright/core/stems";
 import type { UncertaintyFacts } from "@ringwright/core/uncertainty";
@@ -22,4 +25,7 @@ export interface Facts {
   readonly rods: RodFacts;
   readonly stems: StemFacts;
   readonly rings: RingFacts;
+  readonly cautions: CautionFacts;
+  readonly fit: FitFacts;
+  readonly runIn: RunInFacts;
 }

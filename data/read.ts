@@ -1,10 +1,13 @@
 import { readFileSync } from "node:fs";
+import type { CautionFact, CautionFacts, FamilyFact, FluidHazards } from "@ringwright/core/cautions";
+import type { FitFacts, SettingFact, StepFact } from "@ringwright/core/fit";
 import type { BoxPressureFacts } from "@ringwright/core/flush";
 import { type GlandFiles, readGlandFacts } from "@ringwright/core/gland";
 import type { ExpansionTable } from "@ringwright/core/heat";
 import type { DripFacts } from "@ringwright/core/leak";
 import { type RingFile, readRingFacts } from "@ringwright/core/rings";
 import { type RodFile, readRodFacts } from "@ringwright/core/rods";
+import type { RunInFacts, ScheduleFact, StopRuleFact } from "@ringwright/core/run-in";
 import type { SectionFacts, SectionTable, StockFacts } from "@ringwright/core/section";
 import { readStemFacts, type StemFile } from "@ringwright/core/stems";
 import type { Instruments, PlausibleRanges, UncertaintyFacts } from "@ringwright/core/uncertainty";
@@ -30,6 +33,46 @@ function readSectionFacts(): SectionFacts {
   };
 }
 
+function readCautionFacts(): CautionFacts {
+  const { families, pittingSleeves } = readFacts<{ families: readonly FamilyFact[]; pittingSleeves: readonly string[] }>(
+    "cautions/families.json",
+  );
+  return {
+    cautions: readFacts<{ cautions: readonly CautionFact[] }>("cautions/cautions.json").cautions,
+    fluids: readFacts<{ fluids: readonly FluidHazards[] }>("cautions/fluids.json").fluids,
+    families,
+    pittingSleeves,
+  };
+}
+
+function readFitFacts(): FitFacts {
+  const steps = (group: string) => readFacts<{ steps: readonly StepFact[] }>(`steps/${group}.json`).steps;
+  return {
+    groups: {
+      kit: steps("kit"),
+      isolate: steps("isolate"),
+      open: steps("open"),
+      clean: steps("clean"),
+      inspect: steps("inspect"),
+      cut: steps("cut"),
+      fit: steps("fit"),
+      close: steps("close"),
+      start: steps("start"),
+    },
+    reasons: readFacts<{ reasons: readonly string[] }>("steps/reasons.json").reasons,
+    settings: readFacts<{ settings: readonly SettingFact[] }>("steps/settings.json").settings,
+  };
+}
+
+function readRunInFacts(): RunInFacts {
+  return {
+    groups: readFacts<{ groups: RunInFacts["groups"] }>("run-in/steps.json").groups,
+    settings: readFacts<{ settings: readonly SettingFact[] }>("run-in/settings.json").settings,
+    schedules: readFacts<{ schedules: readonly ScheduleFact[] }>("run-in/schedules.json").schedules,
+    stopRules: readFacts<{ rules: readonly StopRuleFact[] }>("run-in/stop-rules.json").rules,
+  };
+}
+
 /** Reads every file of facts. */
 export function readAllFacts() {
   return {
@@ -48,5 +91,8 @@ export function readAllFacts() {
     section: readSectionFacts(),
     rods: readRodFacts(readFacts<RodFile>("limits/rods.json")),
     stems: readStemFacts(readFacts<StemFile>("limits/stem-load.json")),
+    cautions: readCautionFacts(),
+    fit: readFitFacts(),
+    runIn: readRunInFacts(),
   };
 }

@@ -85,7 +85,13 @@ export function cautionsFor(sides: Sides, facts: CautionFacts): readonly Caution
   for (const fact of facts.cautions) {
     if (!holds(fact.when, sides)) continue;
     const { inputs = none, groups = none, steps = none } = fact.guards;
-    found.push({ id: fact.id, order: found.length + 1, severity: fact.severity, guards: { inputs, groups, steps }, citations: fact.citations });
+    found.push({
+      id: fact.id,
+      order: found.length + 1,
+      severity: fact.severity,
+      guards: { inputs, groups, steps },
+      citations: fact.citations,
+    });
   }
   return found;
 }

@@ -40,11 +40,18 @@ export function bridge(given: BridgeGiven, facts: FitFacts): Answer<Bridge> {
   const { step, reason, owner, until, today, ringsLeftIn = 0 } = given;
   const id = step.replace(/-\d+$/u, "");
   const fact = stepGroups.flatMap((group) => facts.groups[group] ?? []).find((entry) => entry.id === step || entry.id === id);
-  if (fact === undefined) return refuse({ kind: "not-known", input: "step", given: step, says: { id: "fit-step-not-in-list", with: { step } } });
+  if (fact === undefined)
+    return refuse({ kind: "not-known", input: "step", given: step, says: { id: "fit-step-not-in-list", with: { step } } });
   if (fact.without === "stop") return refuse({ kind: "impossible", input: "step", given: step, says: { id: "fit-no-way-past" } });
   const reasons = [...(fact.also ?? []), ...facts.reasons];
   if (!reasons.includes(reason)) {
-    return refuse({ kind: "not-known", input: "reason", given: reason, allowed: reasons, says: { id: "fit-reason-not-in-list", with: { reason } } });
+    return refuse({
+      kind: "not-known",
+      input: "reason",
+      given: reason,
+      allowed: reasons,
+      says: { id: "fit-reason-not-in-list", with: { reason } },
+    });
   }
   if (owner.trim() === "") return refuse({ kind: "impossible", input: "owner", given: owner, says: { id: "fit-bridge-owner" } });
   for (const [input, date] of [
@@ -57,7 +64,8 @@ export function bridge(given: BridgeGiven, facts: FitFacts): Answer<Bridge> {
   const refused = outside([["ringsLeftIn", ringsLeftIn, { min: 0, max: 40 }, "1"]]);
   if (refused) return refused;
   const work = begin();
-  if (ringsLeftIn > 0) work.warn({ kind: "limit", input: "ringsLeftIn", given: ringsLeftIn, says: { id: "fit-rings-left", with: { rings: ringsLeftIn } } });
+  if (ringsLeftIn > 0)
+    work.warn({ kind: "limit", input: "ringsLeftIn", given: ringsLeftIn, says: { id: "fit-rings-left", with: { rings: ringsLeftIn } } });
   return work.found({ step, reason, owner, until, ringsLeftIn });
 }
 

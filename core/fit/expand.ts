@@ -71,11 +71,14 @@ function step(group: StepGroup, fact: StepFact, by: Expansion, ring: number | un
   const shown: Record<string, Shown> = {};
   if (ring !== undefined) Object.assign(shown, { ring, rings: by.rings });
   if (clock !== undefined) shown.clock = clock;
-  if (wait) shown.wait = { value: wait.use, kind: "time", decimals: 0 };
-  if (flats) shown.flats = flats.use;
+  if (wait) {
+    shown.wait = wait.shown;
+    shown.hours = inUnit("time", wait.use as Time, "h");
+  }
+  if (flats) shown.flats = flats.shown;
   if (rounds) shown.rounds = rounds.high ?? rounds.use;
   if (at) shown.hours = inUnit("time", at.use as Time, "h");
-  for (const bound of [most, least]) if (bound) shown.limit = showSetting(bound);
+  for (const bound of [most, least]) if (bound) shown.limit = bound.shown;
   return {
     id: ring !== undefined ? `${id}-${ring}` : at === undefined ? id : `${id}-${shown.hours}h`,
     group,
@@ -100,10 +103,6 @@ function step(group: StepGroup, fact: StepFact, by: Expansion, ring: number | un
     bridge: fact.without === "bridge",
     citations: [...citations, ...[wait, flats, rounds, most, least, at].flatMap((setting) => setting?.citations ?? [])],
   };
-}
-
-function showSetting({ kind, use }: Setting): Shown {
-  return kind === "count" || kind === "flats" ? use : { value: use, kind };
 }
 
 function value({ kind, use }: Setting): StepValue {

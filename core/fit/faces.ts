@@ -67,13 +67,19 @@ export function foretell(given: FaceInputs, work: Workings): Faces | Refused {
   const depths: Length[] = [];
   for (let ring = 1; ring <= rings; ring++) {
     const passed = lanternAfter !== undefined && ring > lanternAfter ? lanternWidth : (0 as Length);
-    depths.push(work.step(faceRule, [boxDepth, spacer, ring, ringHeight, passed], (boxDepth - spacer - ring * ringHeight - passed) as Length));
+    depths.push(
+      work.step(faceRule, [boxDepth, spacer, ring, ringHeight, passed], (boxDepth - spacer - ring * ringHeight - passed) as Length),
+    );
   }
   const last = depths.at(-1) ?? (boxDepth as number);
   const lantern =
     lanternAfter === undefined
       ? undefined
-      : work.step(faceRule, [boxDepth, spacer, lanternAfter, ringHeight, lanternWidth], (boxDepth - spacer - lanternAfter * ringHeight - lanternWidth) as Length);
+      : work.step(
+          faceRule,
+          [boxDepth, spacer, lanternAfter, ringHeight, lanternWidth],
+          (boxDepth - spacer - lanternAfter * ringHeight - lanternWidth) as Length,
+        );
   if (Math.min(last, lantern ?? last) < 0) {
     return refuse({ kind: "impossible", input: "rings", given: rings, says: { id: "fit-rings-too-many", with: { rings } } });
   }
@@ -86,13 +92,23 @@ export function foretell(given: FaceInputs, work: Workings): Faces | Refused {
 
 function wrongFaces(faces: readonly Length[], rings: number): Refused | undefined {
   if (faces.length !== rings) {
-    return refuse({ kind: "impossible", input: "faces", given: faces.length, says: { id: "fit-faces-not-rings", with: { faces: faces.length, rings } } });
+    return refuse({
+      kind: "impossible",
+      input: "faces",
+      given: faces.length,
+      says: { id: "fit-faces-not-rings", with: { faces: faces.length, rings } },
+    });
   }
   for (let at = 0; at < faces.length; at++) {
     const face = faces[at] ?? Number.NaN;
     const behind = at === 0 ? Number.POSITIVE_INFINITY : (faces[at - 1] ?? Number.NaN);
     if (!(face >= 0 && face < behind && Number.isFinite(face))) {
-      return refuse({ kind: "impossible", input: `faces[${at}]`, given: Number.isFinite(face) ? face : String(face), says: { id: "fit-face-order", with: { ring: at + 1 } } });
+      return refuse({
+        kind: "impossible",
+        input: `faces[${at}]`,
+        given: Number.isFinite(face) ? face : String(face),
+        says: { id: "fit-face-order", with: { ring: at + 1 } },
+      });
     }
   }
   return undefined;

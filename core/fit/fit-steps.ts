@@ -112,9 +112,16 @@ export function filmOf(sides: { readonly [side: string]: string }): "product" | 
   return sides.grease === "yes" ? "grease" : "product";
 }
 
-function expectedOf(what: string, ring: number | undefined, given: FitGiven, faces: Exclude<ReturnType<typeof foretell>, Refused>): Expected | undefined {
-  const length = (value: number | undefined): Expected | undefined => (value === undefined ? undefined : { predicted: { kind: "length", value } });
-  const count = (value: number | undefined): Expected | undefined => (value === undefined ? undefined : { predicted: { kind: "count", value } });
+function expectedOf(
+  what: string,
+  ring: number | undefined,
+  given: FitGiven,
+  faces: Exclude<ReturnType<typeof foretell>, Refused>,
+): Expected | undefined {
+  const length = (value: number | undefined): Expected | undefined =>
+    value === undefined ? undefined : { predicted: { kind: "length", value } };
+  const count = (value: number | undefined): Expected | undefined =>
+    value === undefined ? undefined : { predicted: { kind: "count", value } };
   switch (what) {
     case "ring-face":
       return ring === undefined ? undefined : faces.rings[ring - 1];
@@ -164,12 +171,23 @@ function refuseFit(given: FitGiven): Refused | undefined {
   if (refused) return refused;
   const { joints } = given;
   if (joints !== undefined && joints.length !== given.rings) {
-    return refuse({ kind: "impossible", input: "joints", given: joints.length, says: { id: "fit-joints-not-rings", with: { joints: joints.length, rings: given.rings } } });
+    return refuse({
+      kind: "impossible",
+      input: "joints",
+      given: joints.length,
+      says: { id: "fit-joints-not-rings", with: { joints: joints.length, rings: given.rings } },
+    });
   }
   const wrong = joints?.findIndex((hour) => !(hour > 0 && hour <= 12)) ?? -1;
   if (wrong >= 0) {
     const hour = joints?.[wrong] ?? Number.NaN;
-    return refuse({ kind: "outside-range", input: `joints[${wrong}]`, given: Number.isFinite(hour) ? hour : String(hour), allowed: { min: 0, max: 12 }, says: { id: "fit-joint-hour" } });
+    return refuse({
+      kind: "outside-range",
+      input: `joints[${wrong}]`,
+      given: Number.isFinite(hour) ? hour : String(hour),
+      allowed: { min: 0, max: 12 },
+      says: { id: "fit-joint-hour" },
+    });
   }
   return undefined;
 }

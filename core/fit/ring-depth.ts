@@ -49,12 +49,11 @@ export function ringDepth(given: { readonly found: Length; readonly predicted: L
   if (refused) return refused;
   const work = begin();
   const off = work.step(offRule, [found, predicted], (found - predicted) as Length);
-  const stop = Math.abs(off) >= work.step(stopRule, [ringHeight], ringHeight / 2);
+  // A reading that is exactly half a ring off stops, whatever the last binary digit says.
+  const stop = Math.abs(off) >= work.step(stopRule, [ringHeight], ringHeight / 2) * (1 - 1e-9);
   return work.found({
     off,
     verdict: stop ? "stop" : "go-on",
-    says: stop
-      ? { id: "fit-ring-off", with: { off: { value: Math.abs(off), kind: "length", decimals: 1 } } }
-      : { id: "fit-ring-home" },
+    says: stop ? { id: "fit-ring-off", with: { off: { value: Math.abs(off), kind: "length", decimals: 1 } } } : { id: "fit-ring-home" },
   });
 }

@@ -1,6 +1,6 @@
 import type { Citation } from "../sources/index.ts";
 import { type Kind, quantity, siUnits } from "../units/index.ts";
-import { type Rule, rule, type Workings } from "../workings/index.ts";
+import { type Rule, rule, type Shown, type Workings } from "../workings/index.ts";
 
 /** A time, count or size that steps print, as it stands in data/: in the unit it was published in. */
 export interface SettingFact {
@@ -12,6 +12,8 @@ export interface SettingFact {
   readonly low: number;
   /** Left out where the source says "at least". */
   readonly high?: number;
+  /** Digits after the point when a metric reader sees it. */
+  readonly decimals?: number;
   readonly citations: readonly Citation[];
 }
 
@@ -22,6 +24,8 @@ export interface Setting {
   readonly use: number;
   readonly low: number;
   readonly high?: number;
+  /** As a sentence shows it. */
+  readonly shown: Shown;
   readonly citations: readonly Citation[];
 }
 
@@ -72,8 +76,11 @@ function make(fact: SettingFact): Known {
   const si = (value: number): number => (kind === "count" || kind === "flats" ? value : quantity(kind, value, fact.unit ?? siUnits[kind]));
   const low = si(fact.low);
   const high = fact.high === undefined ? {} : { high: si(fact.high) };
-  const printed = fact.high === undefined ? `at least ${fact.low}` : fact.low === fact.high ? String(fact.low) : `${fact.low} to ${fact.high}`;
-  const setting: Setting = { id, kind, use: si(fact.use), low, ...high, citations };
+  const printed =
+    fact.high === undefined ? `at least ${fact.low}` : fact.low === fact.high ? String(fact.low) : `${fact.low} to ${fact.high}`;
+  const use = si(fact.use);
+  const shown: Shown = kind === "count" || kind === "flats" ? use : { value: use, kind, decimals: fact.decimals ?? 0 };
+  const setting: Setting = { id, kind, use, low, ...high, shown, citations };
   return {
     setting,
     rule: rule({

@@ -4,20 +4,7 @@ import type { Kind } from "../units/index.ts";
 import type { Says } from "../workings/index.ts";
 
 /** The parts of the job, in the order in which they are done. */
-export const stepGroups = [
-  "kit",
-  "isolate",
-  "open",
-  "clean",
-  "inspect",
-  "cut",
-  "fit",
-  "close",
-  "start",
-  "run",
-  "settle",
-  "check",
-] as const;
+export const stepGroups = ["kit", "isolate", "open", "clean", "inspect", "cut", "fit", "close", "start", "run", "settle", "check"] as const;
 export type StepGroup = (typeof stepGroups)[number];
 
 export const stepKinds = ["tick", "number", "text", "choice", "wait"] as const;

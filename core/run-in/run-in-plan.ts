@@ -1,6 +1,16 @@
 import { isStem, turns } from "../box/index.ts";
 import { type Case, type CautionFacts, openCase, refuseCase, type Seating, type Sides } from "../cautions/index.ts";
-import { type Expansion, type Expected, expand, type FitFacts, filmOf, type SettingFact, Settings, type Step, type StepFacts } from "../fit/index.ts";
+import {
+  type Expansion,
+  type Expected,
+  expand,
+  type FitFacts,
+  filmOf,
+  type SettingFact,
+  Settings,
+  type Step,
+  type StepFacts,
+} from "../fit/index.ts";
 import type { Temperature, TemperatureDifference, Torque } from "../units/index.ts";
 import { type Answer, begin, outside, type Refused, refuse, rule } from "../workings/index.ts";
 import { type ScheduleFact, type Spread, spreadOf } from "./schedule.ts";
@@ -86,9 +96,11 @@ export function runInPlan(given: RunInGiven, facts: RunInFacts, fitFacts: FitFac
   const sides: Sides = { ...open.sides, film };
   const settings = new Settings(work, fitFacts.settings, facts.settings);
   const seating = open.sides.seating as Seating;
-  if (seating === "unknown" && !stem && sides.ringForm === "braid") work.warn({ kind: "gap", input: "seating", says: { id: "run-in-seating-unknown" } });
+  if (seating === "unknown" && !stem && sides.ringForm === "braid")
+    work.warn({ kind: "gap", input: "seating", says: { id: "run-in-seating-unknown" } });
   if (sides.release === "unknown" && !stem) work.warn({ kind: "gap", input: "release", says: { id: "run-in-release-unknown" } });
-  if (sides.release === "not-allowed" && motion === "stroking" && film === "product") work.warn({ kind: "limit", input: "release", says: { id: "run-in-rod-collect" } });
+  if (sides.release === "not-allowed" && motion === "stroking" && film === "product")
+    work.warn({ kind: "limit", input: "release", says: { id: "run-in-rod-collect" } });
   const by: Expansion = {
     open,
     sides,
@@ -97,7 +109,11 @@ export function runInPlan(given: RunInGiven, facts: RunInFacts, fitFacts: FitFac
     rings: 0,
     throatSide: 0,
     clock: () => undefined,
-    expected: expectations(given, (rise) => work.step(rodRule, [given.temperature ?? Number.NaN, rise], ((given.temperature ?? Number.NaN) + rise) as Temperature), settings),
+    expected: expectations(
+      given,
+      (rise) => work.step(rodRule, [given.temperature ?? Number.NaN, rise], ((given.temperature ?? Number.NaN) + rise) as Temperature),
+      settings,
+    ),
     setting: (name) => settingFor(name, open.sides.service ?? "normal", seating),
   };
   const steps = [
@@ -131,10 +147,15 @@ function settingFor(name: string, service: string, seating: Seating): string {
   return name;
 }
 
-function expectations(given: RunInGiven, rodLimit: (rise: number) => Temperature, settings: Settings): (what: string) => Expected | undefined {
+function expectations(
+  given: RunInGiven,
+  rodLimit: (rise: number) => Temperature,
+  settings: Settings,
+): (what: string) => Expected | undefined {
   return (what) => {
     if (what === "torque" && given.torque !== undefined) return { predicted: { kind: "torque", value: given.torque } };
-    if (what === "box-limit" && given.temperatureLimit !== undefined) return { most: { kind: "temperature", value: given.temperatureLimit } };
+    if (what === "box-limit" && given.temperatureLimit !== undefined)
+      return { most: { kind: "temperature", value: given.temperatureLimit } };
     if (what === "rod-limit" && given.temperature !== undefined) {
       const rise = settings.take("rod-rise")?.use;
       return rise === undefined ? undefined : { most: { kind: "temperature", value: rodLimit(rise) } };
@@ -148,7 +169,13 @@ function refuseNoFilm(given: RunInGiven, film: string): Refused | undefined {
   const asked = given.flush === "no" && (given.grease ?? "no") === "no";
   return asked
     ? refuse({ kind: "impossible", input: "release", given: "not-allowed", says: { id: "run-in-no-film" } })
-    : refuse({ kind: "not-known", input: "flush", given: given.flush ?? "unknown", allowed: ["yes", "no"], says: { id: "run-in-flush-not-known" } });
+    : refuse({
+        kind: "not-known",
+        input: "flush",
+        given: given.flush ?? "unknown",
+        allowed: ["yes", "no"],
+        says: { id: "run-in-flush-not-known" },
+      });
 }
 
 function refuseRunIn({ motion, dripLow, dripHigh, temperatureLimit, torque }: RunInGiven): Refused | undefined {

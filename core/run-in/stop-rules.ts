@@ -1,5 +1,5 @@
 import { holds, type Sides, type When } from "../cautions/index.ts";
-import type { Setting, Settings } from "../fit/index.ts";
+import type { Settings } from "../fit/index.ts";
 import type { Citation } from "../sources/index.ts";
 import type { Says, Shown } from "../workings/index.ts";
 
@@ -31,13 +31,9 @@ export function stopRulesFor(sides: Sides, facts: readonly StopRuleFact[], setti
     const values: Record<string, Shown> = {};
     for (const name in shows) {
       const setting = settings.take(shows[name] ?? "");
-      if (setting) values[name] = show(setting);
+      if (setting) values[name] = setting.shown;
     }
     found.push({ id, does, says: { id, with: values }, citations });
   }
   return found;
-}
-
-function show({ kind, use }: Setting): Shown {
-  return kind === "count" || kind === "flats" ? use : { value: use, kind, decimals: 0 };
 }

@@ -35,12 +35,13 @@ export const fitSentences: Readonly<Record<string, string>> = {
   "step-slacken-evenly":
     "Slacken evenly, a turn at a time, every nut still on its stud, until the follower has moved and nothing comes. If anything comes: stop, nuts stay on.",
   "step-follower-off": "Nuts off, follower back on the shaft.",
+  "step-mark-visible": "Mark 12 o'clock on the ring that can be seen, before it is pulled.",
   "step-old-rings-gland-side": "Pull every ring down to the lantern ring, and count them. Rings left in are written down, not hidden.",
   "step-lantern-depth": "Depth of the lantern ring's face from the face of the box.",
   "step-lantern-out": "Lantern ring out.",
   "step-old-rings-throat-side": "Pull every ring behind the lantern ring, and count them. Rings left in are written down, not hidden.",
   "step-old-rings-all": "Pull every ring, and count them. Rings left in are written down, not hidden.",
-  "step-keep-order": "Rings in a row as they came out, gland side to the right, the visible one marked at 12 o'clock.",
+  "step-keep-order": "Rings in a row as they came out, gland side to the right. Write down where each joint was found.",
   "step-empty-depth": "Lamp and mirror: the bottom is bare. Depth from the face of the box to the throat.",
 
   "step-clean-box": "Box clean and dry, no fibre left in the corners.",
@@ -67,18 +68,23 @@ export const fitSentences: Readonly<Record<string, string>> = {
 
   "step-bar": "Bar of the worn sleeve's size in the vice. Enter its diameter.",
   "step-cut-square": "Wrap one turn on the bar, do not stretch it. Cut once through at right angles. Enter the length, tip to tip.",
-  "step-cut-skive": "Wrap one turn on the bar, do not stretch it. Cut once through on the slant that the plan says. Enter the length, tip to tip.",
-  "step-try-master": "First ring in the box by itself: ends meet without gap or overlap, and it goes in without force. It is the master for the rest.",
+  "step-cut-skive":
+    "Wrap one turn on the bar, do not stretch it. Cut once through on the slant that the plan says. Enter the length, tip to tip.",
+  "step-try-master":
+    "First ring in the box by itself: ends meet without gap or overlap, and it goes in without force. It is the master for the rest.",
   "step-cut-rest": "Cut the rest like the master. Enter how many there are.",
   "step-made-rings": "Rings came made to size. Try one in the box; enter how many there are.",
 
   "step-spacer-in": "Spacer home at the throat. Enter the depth of its face.",
-  "step-seat-ring-firm": "Ring {ring} of {rings}, joint at {clock}: tamp it home firmly, all round, by itself. Enter the depth of its face.",
-  "step-seat-ring-light": "Ring {ring} of {rings}, joint at {clock}: ease it home without force, by itself. Enter the depth of its face.",
+  "step-seat-ring-firm":
+    "Ring {ring} of {rings}, joint at {clock} o'clock: tamp it home firmly, all round, by itself. Enter the depth of its face.",
+  "step-seat-ring-light":
+    "Ring {ring} of {rings}, joint at {clock} o'clock: ease it home without force, by itself. Enter the depth of its face.",
   "step-seat-ring-by-sheet":
-    "Ring {ring} of {rings}, joint at {clock}: home by itself, as hard as its own sheet says. Enter the depth of its face.",
+    "Ring {ring} of {rings}, joint at {clock} o'clock: home by itself, as hard as its own sheet says. Enter the depth of its face.",
   "step-seat-v-ring": "Ring {ring} of {rings}, lips towards the pressure: home by fingers only. Enter the depth of its face.",
-  "step-load-ring": "Ring {ring} of {rings}, joint at {clock}: split bush on, bring every nut to the torque. Enter the torque reached.",
+  "step-load-ring":
+    "Ring {ring} of {rings}, joint at {clock} o'clock: split bush on, bring every nut to the torque. Enter the torque reached.",
   "step-seat-ring-stem": "Bush out. Enter the depth of ring {ring}'s face.",
   "step-lantern-in": "Lantern ring home. Enter the depth of its face.",
   "step-lantern-port": "Bent wire through the port: is its whole mouth in the lantern ring's window?",
@@ -87,6 +93,7 @@ export const fitSentences: Readonly<Record<string, string>> = {
   "step-follower-square": "Follower square on the last ring. Enter largest gap less smallest, all round. Most: {limit}.",
   "step-press-up": "Draw the nuts up evenly until the set is felt to close up. No further.",
   "step-slacken-off": "Slacken the nuts right off and let the set breathe.",
+  "step-leave-light": "Nothing is pressed up now. Take-up is left until the machine runs.",
   "step-plunger-tighten": "Tighten evenly, set closed up. Done {rounds} times with a wait between.",
   "step-plunger-wait": "Wait {wait}.",
   "step-plunger-expand": "Slacken fully, then wait {wait} while the set opens.",
@@ -163,6 +170,7 @@ export const fitNames: Readonly<Record<string, string>> = {
   "two-spanners": "two spanners of the right length",
   lamp: "lamp allowed in this place",
   "gap-at-each-stud": "gap at each stud",
+  "joints-found-at": "clock hour of each joint as found",
   "sizes-three-planes": "the six sizes",
   "sizes-three-depths": "the sizes at three depths",
   "rings-left-in": "old rings left in the box",
