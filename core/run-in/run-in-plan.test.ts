@@ -59,11 +59,14 @@ property("for a stem nothing ever speaks of a drip: not a step, not a choice, no
   }
 });
 
-const toZero =
-  /(?:tighten|flat|torque|draw|close)[^.:]*\b(?:until|to)\b[^.]*\b(?:zero|dry|stops? (?:leaking|dripping)|no (?:leak|drip))/iu;
+const toZero = /(?:tighten|flat|torque|draw|close)[^.:]*\b(?:until|to)\b[^.]*\b(?:zero|dry|stops? (?:leaking|dripping)|no (?:leak|drip))/iu;
 
 test("an order to tighten to zero would be noticed", () => {
-  for (const order of ["Tighten every nut until it stops dripping.", "One flat on each nut, to zero.", "Draw the nuts up until no drip is left."]) {
+  for (const order of [
+    "Tighten every nut until it stops dripping.",
+    "One flat on each nut, to zero.",
+    "Draw the nuts up until no drip is left.",
+  ]) {
     expect(order).toMatch(toZero);
   }
   expect("Draw the nuts up evenly until the set is felt to close up.").not.toMatch(toZero);
