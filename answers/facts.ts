@@ -1,5 +1,6 @@
 import type { CautionFacts } from "@ringwright/core/cautions";
 import type { FitFacts } from "@ringwright/core/fit";
+import type { ConditionFacts } from "@ringwright/core/condition";
 import type { BoxPressureFacts } from "@ringwright/core/flush";
 import type { GlandFacts } from "@ringwright/core/gland";
 import type { ExpansionTable } from "@ringwright/core/heat";
@@ -28,4 +29,5 @@ export interface Facts {
   readonly cautions: CautionFacts;
   readonly fit: FitFacts;
   readonly runIn: RunInFacts;
+  readonly condition: ConditionFacts;
 }

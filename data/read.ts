@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import type { CautionFact, CautionFacts, FamilyFact, FluidHazards } from "@ringwright/core/cautions";
 import type { FitFacts, SettingFact, StepFact } from "@ringwright/core/fit";
+import { conditionFacts, type ItemFact } from "@ringwright/core/condition";
 import type { BoxPressureFacts } from "@ringwright/core/flush";
 import { type GlandFiles, readGlandFacts } from "@ringwright/core/gland";
 import type { ExpansionTable } from "@ringwright/core/heat";
@@ -94,5 +95,6 @@ export function readAllFacts() {
     cautions: readCautionFacts(),
     fit: readFitFacts(),
     runIn: readRunInFacts(),
+    condition: conditionFacts((inSi(readFacts("limits/condition.json")) as { items: readonly ItemFact[] }).items),
   };
 }

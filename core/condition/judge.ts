@@ -1,0 +1,132 @@
+import type { Motion } from "../box/index.ts";
+import type { Length } from "../units/index.ts";
+import { rule, type Uncertain, type Workings } from "../workings/index.ts";
+import type { Item, Limit } from "./limits.ts";
+import type { Decider, HouseLimit, LimitVerdict, Outcome, Verdict, VerdictWord } from "./verdict.ts";
+
+/** What a limit may be scaled by or depend on. */
+export interface Basis {
+  readonly motion: Motion;
+  readonly shaft?: Length;
+  readonly section?: Length;
+  readonly lantern?: boolean;
+}
+
+const houseRule = rule({
+  id: "house-limit",
+  symbol: "L_h",
+  expression: "set by the site",
+  unit: "m",
+  inputs: [],
+  citation: { source: "definition", at: "a site's own limit, with who set it" },
+});
+const houseNumberRule = rule({ ...houseRule, unit: "1" });
+
+/** Coverage factor of the interval within which a reading cannot be told from a limit. */
+const coverage = 2;
+
+/** Whether a reading keeps a limit, breaks it, or is too close to say. */
+export function outcomeOf(reading: Uncertain, limit: number, sense: "at-most" | "at-least"): Outcome {
+  const spare = sense === "at-most" ? limit - reading.mean : reading.mean - limit;
+  if (Math.abs(spare) <= coverage * reading.u) return spare === 0 && reading.u === 0 ? "pass" : "close";
+  return spare > 0 ? "pass" : "fail";
+}
+
+/** Judges one reading by the site's own limit, or else by all that is published, saying how they split. */
+export function judge(
+  work: Workings,
+  item: Item,
+  reading: Uncertain,
+  basis: Basis,
+  house: HouseLimit | undefined,
+  required: boolean,
+): Verdict {
+  const sense = item.sense ?? "at-most";
+  const limits: LimitVerdict[] = [];
+  let missing = false;
+  for (const limit of item.limits) {
+    const value = limitFor(limit, basis);
+    if (value === "not-for-this") continue;
+    if (value === undefined) missing ||= limit.beside !== true;
+    else limits.push(held(work, item, limit, value, basis, outcomeOf(reading, value, sense)));
+  }
+  const counted = limits.filter((limit) => !limit.beside);
+  const passes = counted.filter((limit) => limit.outcome === "pass").length;
+  const fails = counted.filter((limit) => limit.outcome === "fail").length;
+  const common = {
+    id: item.id,
+    required,
+    measured: { value: reading.mean, unit: item.unit, standardUncertainty: reading.u },
+    limits,
+    passes,
+    of: counted.length,
+  };
+  const own = item.unit === "m" ? house?.value : house?.number;
+  if (house && own !== undefined) {
+    work.step(item.unit === "m" ? houseRule : houseNumberRule, [], own);
+    const outcome = outcomeOf(reading, own, sense);
+    const verdict = outcome === "pass" ? "good" : outcome === "fail" ? item.fail : "cannot-tell";
+    return {
+      ...common,
+      verdict,
+      decidedBy: "house-limit",
+      houseLimit: { value: own, unit: item.unit, setBy: house.setBy, ...(house.why === undefined ? {} : { why: house.why }), outcome },
+      advice: adviceFor(item, verdict, "house-limit"),
+    };
+  }
+  const [verdict, decidedBy] = weigh(passes, fails, counted.length, missing, item.fail);
+  return { ...common, verdict, decidedBy, advice: adviceFor(item, verdict, decidedBy) };
+}
+
+/** The verdict that every way of settling the close ones would leave standing; else it cannot be told. */
+function weigh(passes: number, fails: number, of: number, missing: boolean, fail: "attend" | "renew"): readonly [VerdictWord, Decider] {
+  if (of === 0) return ["cannot-tell", missing ? "basis-missing" : "no-limit"];
+  if (passes === of) return ["good", "all-limits"];
+  if (fails === of) return [fail, "all-limits"];
+  if (passes > 0 && fails > 0) return ["attend", "split-limits"];
+  return ["cannot-tell", "too-close"];
+}
+
+function adviceFor(item: Item, verdict: VerdictWord, decidedBy: Decider): readonly string[] {
+  switch (decidedBy) {
+    case "too-close":
+      return ["condition-measure-finer"];
+    case "no-limit":
+      return ["condition-set-house-limit"];
+    case "basis-missing":
+      return ["condition-needs-diameters"];
+    case "split-limits":
+      return [`${item.id}-attend`, "condition-set-house-limit"];
+    default:
+      if (verdict === "cannot-tell") return ["condition-measure-finer"];
+      return verdict === "good" ? [] : [`${item.id}-${verdict}`];
+  }
+}
+
+function held(work: Workings, item: Item, limit: Limit, value: number, basis: Basis, outcome: Outcome): LimitVerdict {
+  const by = limit.value !== undefined ? [] : [(limit.perShaft === undefined ? basis.section : basis.shaft) ?? Number.NaN];
+  return {
+    id: limit.id,
+    value: work.step(limit.rule, by, value),
+    unit: item.unit,
+    source: limit.source,
+    ...(limit.at === undefined ? {} : { at: limit.at }),
+    seen: limit.seen,
+    outcome,
+    beside: limit.beside ?? false,
+  };
+}
+
+/** The limit for this box; `undefined` when a diameter it needs is not known. */
+function limitFor(limit: Limit, basis: Basis): number | undefined | "not-for-this" {
+  if (limit.motions && !limit.motions.includes(basis.motion)) return "not-for-this";
+  if (limit.lantern !== undefined && limit.lantern !== (basis.lantern ?? false)) return "not-for-this";
+  if (limit.shaft) {
+    if (basis.shaft === undefined) return undefined;
+    const { below = Infinity, from = 0, to = Infinity, over = -1 } = limit.shaft;
+    if (basis.shaft >= below || basis.shaft < from || basis.shaft > to || basis.shaft <= over) return "not-for-this";
+  }
+  if (limit.value !== undefined) return limit.value;
+  if (limit.perShaft !== undefined) return basis.shaft === undefined ? undefined : limit.perShaft * basis.shaft;
+  return basis.section === undefined || limit.perSection === undefined ? undefined : limit.perSection * basis.section;
+}

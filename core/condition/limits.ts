@@ -1,0 +1,95 @@
+import type { Motion } from "../box/index.ts";
+import { type Citation, type Seen, type SourceId, sources } from "../sources/index.ts";
+import type { How } from "../uncertainty/index.ts";
+import type { Length } from "../units/index.ts";
+import type { Rule } from "../workings/index.ts";
+import type { LimitUnit, VerdictWord } from "./verdict.ts";
+
+/** A limit as it stands in data/: a plain value, or so many shaft diameters or sections. */
+export interface LimitFact {
+  readonly id: string;
+  readonly value?: number;
+  readonly perShaft?: number;
+  readonly perSection?: number;
+  /** As the source prints it. */
+  readonly printed: string;
+  /** Shafts it is for. */
+  readonly shaft?: { readonly below?: Length; readonly from?: Length; readonly to?: Length; readonly over?: Length };
+  readonly motions?: readonly Motion[];
+  readonly lantern?: boolean;
+  readonly beside?: true;
+  readonly source: SourceId;
+  readonly at?: string;
+  readonly seen?: Seen;
+}
+
+/** One point of the survey as it stands in data/. */
+export interface ItemFact {
+  readonly id: string;
+  /** Where the reading stands in the question. */
+  readonly field?: string;
+  /** Metres when left out. */
+  readonly unit?: LimitUnit;
+  /** Where what was seen stands in the question. */
+  readonly seenField?: string;
+  /** How it is usually taken, which says how sure a reading is. */
+  readonly how?: How;
+  /** Half-width of a reading as a share of it, where no length describes it. */
+  readonly relativeError?: number;
+  readonly sense?: "at-most" | "at-least";
+  readonly required: "always" | "critical" | "after-renewal" | "never";
+  readonly motions?: readonly Motion[];
+  /** The verdict when every limit is failed. */
+  readonly fail: "attend" | "renew";
+  readonly limits?: readonly LimitFact[];
+  readonly seen?: Readonly<Record<string, VerdictWord>>;
+  readonly seenSource?: Citation;
+}
+
+/** A limit with the rule that a step of the workings points at. */
+export interface Limit extends LimitFact {
+  readonly rule: Rule;
+  readonly seen: Seen;
+}
+
+export interface Item extends Omit<ItemFact, "limits" | "unit"> {
+  readonly unit: LimitUnit;
+  readonly limits: readonly Limit[];
+}
+
+/** The points of the survey, in the order they are gone through. */
+export type ConditionFacts = readonly Item[];
+
+function ruleOf(fact: LimitFact, unit: LimitUnit): Rule {
+  const basis = fact.perShaft === undefined ? { symbol: "s", name: "section", unit: "m" } : { symbol: "d", name: "shaft", unit: "m" };
+  return {
+    id: fact.id,
+    symbol: "L",
+    expression: fact.printed,
+    unit,
+    inputs: fact.value === undefined ? [basis] : [],
+    citation: {
+      source: fact.source,
+      ...(fact.at === undefined ? {} : { at: fact.at }),
+      ...(fact.seen === undefined ? {} : { seen: fact.seen }),
+    },
+  };
+}
+
+/**
+ * Makes ready the points of the survey and their limits, as data/ holds them.
+ *
+ * Units: SI; hardness as a plain number of HB.
+ * Range: facts of the shape declared here.
+ * Source: each limit carries its own.
+ * @example conditionFacts(file.items)
+ */
+export function conditionFacts(items: readonly ItemFact[]): ConditionFacts {
+  return items.map((item) => {
+    const unit = item.unit ?? "m";
+    const limits = (item.limits ?? []).map(
+      (limit): Limit => ({ ...limit, rule: ruleOf(limit, unit), seen: limit.seen ?? sources[limit.source].seen }),
+    );
+    return { ...item, unit, limits };
+  });
+}
