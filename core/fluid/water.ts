@@ -34,12 +34,14 @@ export interface Water {
 const nearBoiling = 0.01;
 
 function nearCritical(temperature: Temperature, pressure: AbsolutePressure): Refused {
+  const highest = highestSteamPressure(temperature);
+  const shown = { temperature: { value: temperature, kind: "temperature" }, highest: { value: highest, kind: "absolute-pressure" } };
   return refuse({
     kind: "outside-range",
     input: "pressure",
     given: pressure,
-    allowed: { min: pressureRange.min, max: highestSteamPressure(temperature), unit: "Pa" },
-    says: { id: "water-near-critical", with: { temperature: { value: temperature, kind: "temperature" } } },
+    allowed: { min: pressureRange.min, max: highest, unit: "Pa" },
+    says: { id: "water-near-critical", with: shown },
     citation: { source: "iapws-r7-97", at: "region 3 and eq. 5" },
   });
 }

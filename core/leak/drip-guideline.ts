@@ -53,7 +53,7 @@ export function dripGuideline(given: DripQuestion, facts: DripFacts): Answer<Dri
   if (refused) return refused;
   const chosen = choose(facts, given);
   if (chosen.length === 0 && house === undefined) {
-    return refuse({ kind: "not-known", input: "motion", given: motion, says: { id: "drip-none-published", with: { motion } } });
+    return refuse({ kind: "not-known", input: "motion", given: motion, says: { id: "drip-none-published" } });
   }
   const work = begin();
   const volume = dropVolume ?? work.assume(assumedDropVolumeRule, assumedDropVolume);

@@ -2,7 +2,7 @@ import type { Density, Length, SurfaceTension, Temperature, Volume } from "../un
 import type { Band, Uncertain } from "../workings/index.ts";
 
 /** How a drop volume was come by. */
-export type DropVolumeBasis = "timed-catch" | "drip-point" | "assumed";
+type DropVolumeBasis = "timed-catch" | "drip-point" | "assumed";
 
 export interface DropVolumeFound {
   readonly dropVolume: Uncertain<Volume>;

@@ -2,7 +2,7 @@ import { type Refused, refuse, type Workings } from "../workings/index.ts";
 
 /** Where a leak was seen to come out. Only what comes along the shaft says anything about the gap there. */
 export const leakPlaces = ["along-shaft", "round-outside", "under-sleeve", "spray"] as const;
-export type LeakPlace = (typeof leakPlaces)[number];
+type LeakPlace = (typeof leakPlaces)[number];
 
 export const shaftStates = ["running", "standing"] as const;
 export type ShaftState = (typeof shaftStates)[number];

@@ -1,7 +1,7 @@
 /** Sentences of this topic, by id. */
 export const fluidSentences: Readonly<Record<string, string>> = {
   "water-near-critical":
-    "At {temperature} water is too near its critical point at this pressure for this to be worked out. The highest pressure that can be is given.",
+    "At {temperature} and this pressure water is too near its critical point to be worked out here. Up to {highest} absolute it can be.",
   "water-near-boiling": "This is within a hundredth of the pressure at which it boils. It was taken as {phase}; both may be there.",
 };
 

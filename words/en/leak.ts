@@ -1,8 +1,9 @@
 /** Sentences of this topic, by id. */
 export const leakSentences: Readonly<Record<string, string>> = {
   "leak-not-laminar":
-    "The Reynolds number in the gap is {reynolds}, above {limit}: the flow is no longer smooth there and the real leak is smaller than this.",
-  "leak-gap-not-thin": "The clearance is wide for this shaft: the real leak is about {percent} % more than this.",
+    "The Reynolds number in the gap is {reynolds}, above {limit}: the flow there is no longer smooth, and through such a gap less would really leak than this formula says.",
+  "leak-gap-not-thin":
+    "The clearance is wide for this shaft: through such a gap about {percent} % more would really leak than this formula says.",
   "leak-round-outside":
     "It comes round the outside of the rings, not along the shaft, so it says nothing about the gap at the shaft. Look at section, bore and how the rings sit.",
   "leak-under-sleeve":
@@ -37,7 +38,8 @@ export const leakSentences: Readonly<Record<string, string>> = {
   "drip-never-for-stems": "A valve stem has no drip to set. Its packing is there to be tight.",
   "drip-of-product-not-allowed":
     "Product may not be let out here, so it cannot be what drips. Either clean flush drips to a closed drain, or grease does the work, or packing is not for this box.",
-  "drip-none-published": "No drip has been published that would fit: {motion}. Set a house limit, and go by temperature.",
+  "drip-none-published":
+    "No drip was found published for a shaft that moves like this, at this stage. Set a house limit, and go by temperature.",
   "drip-lubricates-first":
     "The drip is there to keep the packing wet first. How much heat it takes away nobody knows well: watch the temperature of the box against that of the product.",
   "drip-service-not-said": "The service was not said, so the general figures are shown.",
