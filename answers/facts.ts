@@ -1,9 +1,9 @@
 import type { CautionFacts } from "@ringwright/core/cautions";
-import type { FitFacts } from "@ringwright/core/fit";
 import type { ConditionFacts } from "@ringwright/core/condition";
-import type { BoxPressureFacts } from "@ringwright/core/flush";
+import type { FitFacts } from "@ringwright/core/fit";
+import type { FlushFacts } from "@ringwright/core/flush";
 import type { GlandFacts } from "@ringwright/core/gland";
-import type { ExpansionTable } from "@ringwright/core/heat";
+import type { HeatFacts } from "@ringwright/core/heat";
 import type { DripFacts } from "@ringwright/core/leak";
 import type { RingFacts } from "@ringwright/core/rings";
 import type { RodFacts } from "@ringwright/core/rods";
@@ -17,10 +17,10 @@ import type { UncertaintyFacts } from "@ringwright/core/uncertainty";
  * member has the shape that its topic in core declares.
  */
 export interface Facts {
-  readonly flush: { readonly boxPressure: BoxPressureFacts };
+  readonly flush: FlushFacts;
   readonly gland: GlandFacts;
   readonly leak: { readonly drip: DripFacts };
-  readonly heat: { readonly ptfeExpansion: ExpansionTable };
+  readonly heat: HeatFacts;
   readonly uncertainty: UncertaintyFacts;
   readonly section: SectionFacts;
   readonly rods: RodFacts;

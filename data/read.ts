@@ -1,10 +1,10 @@
 import { readFileSync } from "node:fs";
 import type { CautionFact, CautionFacts, FamilyFact, FluidHazards } from "@ringwright/core/cautions";
-import type { FitFacts, SettingFact, StepFact } from "@ringwright/core/fit";
 import { conditionFacts, type ItemFact } from "@ringwright/core/condition";
-import type { BoxPressureFacts } from "@ringwright/core/flush";
+import type { FitFacts, SettingFact, StepFact } from "@ringwright/core/fit";
+import type { FlushFacts } from "@ringwright/core/flush";
 import { type GlandFiles, readGlandFacts } from "@ringwright/core/gland";
-import type { ExpansionTable } from "@ringwright/core/heat";
+import type { HeatFacts } from "@ringwright/core/heat";
 import type { DripFacts } from "@ringwright/core/leak";
 import { type RingFile, readRingFacts } from "@ringwright/core/rings";
 import { type RodFile, readRodFacts } from "@ringwright/core/rods";
@@ -77,7 +77,10 @@ function readRunInFacts(): RunInFacts {
 /** Reads every file of facts. */
 export function readAllFacts() {
   return {
-    flush: { boxPressure: readFacts<BoxPressureFacts>("limits/box-pressure.json") },
+    flush: {
+      boxPressure: inSi(readFacts("limits/box-pressure.json")) as FlushFacts["boxPressure"],
+      flushPressure: inSi(readFacts("limits/flush-pressure.json")) as FlushFacts["flushPressure"],
+    },
     gland: readGlandFacts({
       metric: readFacts<GlandFiles["metric"]>("threads/metric.json"),
       unified: readFacts<GlandFiles["unified"]>("threads/unified.json"),
@@ -87,7 +90,7 @@ export function readAllFacts() {
     }),
     rings: readRingFacts(readFacts<RingFile>("limits/rings.json")),
     leak: { drip: inSi(readFacts("limits/drip.json")) as DripFacts },
-    heat: { ptfeExpansion: readFacts<ExpansionTable>("tables/ptfe-expansion.json") },
+    heat: { ptfeExpansion: inSi(readFacts("tables/ptfe-expansion.json")) as HeatFacts["ptfeExpansion"] },
     uncertainty: readUncertaintyFacts(),
     section: readSectionFacts(),
     rods: readRodFacts(readFacts<RodFile>("limits/rods.json")),

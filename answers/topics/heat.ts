@@ -1,7 +1,26 @@
-import { boxMaterials, frictionPower, growingPackings, pressureSpeed, surfaceSpeed, thermalGrowth } from "@ringwright/core/heat";
+import {
+  boxMaterials,
+  flushFlow,
+  frictionPower,
+  growingPackings,
+  heatSplit,
+  pressureSpeed,
+  shaftMaterials,
+  surfaceSpeed,
+  thermalGrowth,
+} from "@ringwright/core/heat";
 import { type AnyAnswer, answer } from "../answer.ts";
 import { choiceField, groupField, numberField, optional, quantityField } from "../field.ts";
-import { bandShape, groupShape, maybe, numberShape, quantityShape } from "../shape.ts";
+import { bandShape, choiceShape, groupShape, maybe, numberBandShape, numberShape, quantityShape } from "../shape.ts";
+
+/** What carries the heat: water unless its density and heat capacity are given. */
+const liquid = {
+  temperature: quantityField("temperature", "Of the liquid as it comes in."),
+  boxPressureGauge: optional(quantityField("pressure", "Where it warms; left out, atmospheric.")),
+  atmosphereAbsolute: optional(quantityField("absolute-pressure")),
+  density: optional(quantityField("density", "Of another liquid than water.")),
+  heatCapacity: optional(quantityField("heat-capacity", "Of another liquid than water.")),
+};
 
 export const heatAnswers: readonly AnyAnswer[] = [
   answer({
@@ -35,6 +54,37 @@ export const heatAnswers: readonly AnyAnswer[] = [
       speed: quantityShape("speed"),
     }),
     work: frictionPower,
+  }),
+  answer({
+    name: "flush-flow",
+    about: "Flush that carries a power away for a chosen rise in its temperature. For a flush, never for a drip.",
+    question: groupField({ power: quantityField("power"), rise: quantityField("temperature-difference"), ...liquid }),
+    answer: groupShape({ flow: quantityShape("flow"), outletTemperature: quantityShape("temperature") }),
+    work: flushFlow,
+  }),
+  answer({
+    name: "heat-split",
+    about: "Where the friction heat goes, with the drip or through the metal, and whether the drip matters as a coolant.",
+    question: groupField({
+      power: quantityField("power"),
+      drip: quantityField("flow", "As observed."),
+      rise: quantityField("temperature-difference", "By how much the drip may come out warmer than the liquid in the box."),
+      shaft: quantityField("length"),
+      shaftMaterial: optional(choiceField(shaftMaterials)),
+      wallConductance: optional(quantityField("conductance", "Shaft and box together, where it is known.")),
+      ...liquid,
+    }),
+    answer: groupShape({
+      dripCarries: choiceShape(["little", "part", "most"]),
+      dripPower: quantityShape("power"),
+      dripShareAtRise: maybe(numberShape),
+      restPower: quantityShape("power"),
+      adiabaticRise: maybe(quantityShape("temperature-difference")),
+      conductance: bandShape("conductance"),
+      dripShare: numberBandShape,
+      packingRise: bandShape("temperature-difference"),
+    }),
+    work: heatSplit,
   }),
   answer({
     name: "thermal-growth",

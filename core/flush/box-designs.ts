@@ -1,4 +1,5 @@
 import type { Citation } from "../sources/index.ts";
+import type { PressureDifference } from "../units/index.ts";
 
 /** Where the box stands to the flow through the pump: what its pressure is worked out from. */
 export const boxDesigns = [
@@ -23,7 +24,7 @@ export type ImpellerDiameter = (typeof impellerDiameters)[number];
 /** One published figure: a share of the differential, or a fixed pressure above suction. */
 export interface BoxPressureFigure {
   readonly factor?: number;
-  readonly above?: { readonly value: number; readonly unit: string };
+  readonly above?: PressureDifference;
   readonly citation: Citation;
 }
 

@@ -1,13 +1,13 @@
+import { readAllFacts } from "@ringwright/data";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import boxPressureFacts from "../../data/limits/box-pressure.json" with { type: "json" };
 import { against } from "../../testing/against.ts";
 import { property } from "../../testing/property.ts";
 import { sources } from "../sources/index.ts";
 import { type GaugePressure, inUnit, quantity } from "../units/index.ts";
-import { type BoxPressure, type BoxPressureFacts, boxDesigns, boxPressure, impellerDiameters } from "./index.ts";
+import { type BoxPressure, boxDesigns, boxPressure, impellerDiameters } from "./index.ts";
 
-const facts = boxPressureFacts as BoxPressureFacts;
+const facts = readAllFacts().flush.boxPressure;
 type Given = Parameters<typeof boxPressure>[0];
 const psi = (value: number) => quantity("pressure", value, "psi");
 const bar = (value: number) => quantity("pressure", value, "bar");

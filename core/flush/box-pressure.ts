@@ -110,7 +110,7 @@ function byDesign(work: Workings, suction: GaugePressure, discharge: GaugePressu
   const differential = work.step(rules.differentialRule, [discharge, suction], discharge - suction);
   const riseBy = ({ factor, above, citation }: BoxPressureFigure): number => {
     if (factor !== undefined) return work.step(rules.riseByFactor(citation), [factor, differential], factor * differential);
-    const printed = above ? quantity("pressure-difference", above.value, above.unit) : Number.NaN;
+    const printed = above ?? Number.NaN;
     return work.step(rules.riseFixed(citation), [printed, differential], Math.min(printed, differential));
   };
   const rise = riseBy(facts.typical);

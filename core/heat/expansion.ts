@@ -1,8 +1,13 @@
-import { quantity, type Temperature } from "../units/index.ts";
+import type { Temperature } from "../units/index.ts";
 
-/** Linear expansion of a material at some temperatures, as printed. Lives in data/tables/. */
+/** Linear expansion, 1/K, of a material at some temperatures, as printed. Lives in data/tables/. */
 export interface ExpansionTable {
-  readonly points: readonly { readonly temperature: number; readonly expansion: number }[];
+  readonly points: readonly { readonly temperature: Temperature; readonly expansion: number }[];
+}
+
+/** Facts of this topic, read from data/tables/ and already in SI. */
+export interface HeatFacts {
+  readonly ptfeExpansion: ExpansionTable;
 }
 
 interface ExpansionCurve {
@@ -12,9 +17,9 @@ interface ExpansionCurve {
   strainAt(temperature: Temperature): number;
 }
 
-/** Integrates a table of coefficients in 1/K at temperatures in °C. */
+/** Integrates a table of coefficients in 1/K. */
 export function expansionCurve({ points }: ExpansionTable): ExpansionCurve {
-  const at = points.map(({ temperature }) => quantity("temperature", temperature, "degC"));
+  const at = points.map(({ temperature }) => temperature);
   const alpha = points.map(({ expansion }) => expansion);
   const sums = [0];
   for (let i = 1; i < at.length; i++) {

@@ -1,6 +1,9 @@
-export type { ExpansionTable } from "./expansion.ts";
+export type { HeatFacts } from "./expansion.ts";
+export { flushFlow } from "./flush-flow.ts";
 export { type FrictionPower, frictionPower } from "./friction-power.ts";
+export { type HeatSplit, heatSplit } from "./heat-split.ts";
 export { pressureSpeed } from "./pressure-speed.ts";
+export { type ShaftMaterial, shaftMaterials } from "./shaft-fin.ts";
 export { surfaceSpeed } from "./surface-speed.ts";
 export {
   type BoxMaterial,

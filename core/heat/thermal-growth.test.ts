@@ -1,12 +1,12 @@
+import { readAllFacts } from "@ringwright/data";
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import ptfeExpansion from "../../data/tables/ptfe-expansion.json" with { type: "json" };
 import { against } from "../../testing/against.ts";
 import { property } from "../../testing/property.ts";
 import { inUnit, quantity } from "../units/index.ts";
 import { type ThermalGrowth, thermalGrowth } from "./index.ts";
 
-const facts = { ptfeExpansion };
+const facts = readAllFacts().heat;
 const degC = (value: number) => quantity("temperature", value, "degC");
 type Given = Parameters<typeof thermalGrowth>[0];
 const set: Given = { packing: "ptfe", packedLength: quantity("length", 50, "mm"), from: degC(20), to: degC(100), boxMaterial: "rigid" };

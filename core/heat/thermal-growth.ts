@@ -1,6 +1,6 @@
 import { type Length, quantity, type Temperature } from "../units/index.ts";
 import { type Answer, begin, outside, type Refused, refuse } from "../workings/index.ts";
-import { type ExpansionTable, expansionCurve } from "./expansion.ts";
+import { expansionCurve, type HeatFacts } from "./expansion.ts";
 import * as rules from "./growth-rules.ts";
 
 export const growingPackings = ["ptfe", "flexible-graphite"] as const;
@@ -53,7 +53,7 @@ export function thermalGrowth(
     readonly poisson?: number;
     readonly pitch?: Length;
   },
-  facts: { readonly ptfeExpansion: ExpansionTable },
+  facts: HeatFacts,
 ): Answer<ThermalGrowth> {
   const ptfe = expansionCurve(facts.ptfeExpansion);
   const { packing, packedLength, from, to, boxMaterial } = given;

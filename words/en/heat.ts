@@ -12,9 +12,22 @@ export const heatSentences: Readonly<Record<string, string>> = {
   "box-material-unknown": "What the box is made of is not one of the kinds known here.",
   "graphite-grows-at-most": "Flexible graphite grows across its layers only, and hardly along them. This is the most it can grow.",
   "ptfe-tightens-itself":
-    "PTFE grows when it warms and tightens the gland by itself. Look at drip and temperature again once warm; it may need slackening, before it runs hot and not after.",
+    "PTFE grows when it warms and tightens the gland by itself. This is for solid PTFE: a braid has voids that take some of it. Look at drip and temperature again once warm; it may need slackening, before it runs hot and not after.",
   "no-pressure-speed-limit":
     "For information. No limit for pressure times speed with a source behind it was found: judge by speed and by temperature.",
+  "boiling-not-looked-at": "For another liquid than water it is not looked at whether it would boil.",
+  "density-and-heat-capacity": "{input} is missing: for another liquid than water, density and heat capacity are needed both.",
+  "liquid-already-boiling": "At {temperature} and {pressure} absolute this is steam, not water.",
+  "flush-would-boil":
+    "The flush would come out at {outlet} but boils at {boils}. Choose a smaller rise, or give the pressure in the box if it is higher.",
+  "shaft-material-unknown": "What the shaft is made of is not one of the kinds known here.",
+  "drip-carries-little": "The drip carries less than a tenth of the heat. It matters as a lubricant and as a sign, not as a coolant.",
+  "drip-cannot-carry-all":
+    "If the drip carried all of this power it would warm by {rise} and boil away before that: most of the heat must go through the metal, or the power is less.",
+  "packing-may-boil":
+    "The packing may grow warm enough, {rise} over the liquid, for the film to boil. Judge by the temperature of the box.",
+  "box-wall-left-out": "Heat through the wall of the box is left out: the true rise is lower.",
+  "never-a-drip-for-heat": "Never set the drip by heat: it lubricates first. Judge by the temperature of the box, and cool with flush.",
 };
 
 /** Names of this topic, where the id is not itself the word. */
@@ -42,4 +55,29 @@ export const heatNames: Readonly<Record<string, string>> = {
   boxMaterial: "expansion of the box",
   "pressure-speed": "pressure times speed",
   boxPressureGauge: "box pressure",
+  rise: "rise in temperature",
+  drip: "drip as observed",
+  heatCapacity: "heat capacity",
+  "heat-capacity-of-volume": "heat a volume takes up for each kelvin",
+  "flush-outlet": "temperature of the flush as it comes out",
+  "flush-flow": "flush",
+  "shaft-conductivity": "conductivity of the shaft",
+  "air-film-taken": "heat passed from shaft to air",
+  "wet-film-taken": "heat passed from shaft to liquid",
+  "shaft-fin-air": "what the shaft leads away to the air",
+  "shaft-fin-wet": "what the shaft leads away into the liquid",
+  "shaft-conductance": "what the metal leads away for each kelvin",
+  "shaft-conductance-lowest": "least that the shaft leads away for each kelvin",
+  "shaft-conductance-highest": "most that the shaft leads away for each kelvin",
+  "drip-per-kelvin": "what the drip carries for each kelvin",
+  "drip-power": "what the drip carries",
+  "drip-share-at-rise": "share of the power in the drip at that rise",
+  "rest-power": "what is left for the metal",
+  "adiabatic-rise": "rise if the drip carried all",
+  "drip-share": "share of the heat in the drip",
+  "drip-share-lowest": "least share of the heat in the drip",
+  "drip-share-highest": "greatest share of the heat in the drip",
+  "packing-rise": "packing over liquid",
+  "packing-rise-lowest": "packing over liquid, least",
+  "packing-rise-highest": "packing over liquid, most",
 };
