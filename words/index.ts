@@ -1,1 +1,2 @@
+export { english } from "./en/index.ts";
 export { allIds, nameOf, type Show, say, sayIn, showIn } from "./say.ts";

@@ -2,6 +2,7 @@ import type { Catalogue } from "../catalogue.ts";
 import { boxNames, boxSentences } from "./box.ts";
 import { cautionsNames, cautionsSentences } from "./cautions.ts";
 import { cutNames, cutSentences } from "./cut.ts";
+import { drawingsNames, drawingsSentences } from "./drawings.ts";
 import { fitNames, fitSentences } from "./fit.ts";
 import { fluidNames, fluidSentences } from "./fluid.ts";
 import { flushNames, flushSentences } from "./flush.ts";
@@ -41,6 +42,7 @@ export const english: Catalogue = {
     ...runInSentences,
     ...cautionsSentences,
     ...planSentences,
+    ...drawingsSentences,
   },
   names: {
     ...questionNames,
@@ -62,5 +64,6 @@ export const english: Catalogue = {
     ...runInNames,
     ...cautionsNames,
     ...planNames,
+    ...drawingsNames,
   },
 };

@@ -1,0 +1,48 @@
+import type { Balloon, Point } from "../shapes.ts";
+import { type Run, runsWidth } from "../text/runs.ts";
+import type { ToPaper } from "./paper.ts";
+import { nothing, type Placed, type PlacedPath, placeLine, placeText, together } from "./placed.ts";
+import type { Style } from "./style.ts";
+
+/** Smallest and largest radius of a number's circle, in text sizes. */
+export const smallestBalloon = 0.5;
+const largestBalloon = 0.95;
+
+/** Numbers in circles; those without room stand in a row under the drawing, on leaders. */
+export function placeBalloons(balloons: readonly Balloon[], toPaper: ToPaper, scale: number, edge: number, style: Style): Placed {
+  const { size } = style;
+  const inside = balloons.filter(({ room }) => room * scale >= smallestBalloon * size);
+  const outside = balloons
+    .filter(({ room, lead }) => lead && room * scale < smallestBalloon * size)
+    .sort((a, b) => toPaper(a.at)[0] - toPaper(b.at)[0]);
+  let placed = nothing;
+  for (const balloon of inside) {
+    const radius = Math.min(largestBalloon * size, 0.56 * balloon.room * scale);
+    placed = together(placed, numbered(balloon, toPaper(balloon.at), Math.max(smallestBalloon * size, radius)));
+  }
+  const pitch = 2.7 * smallestBalloon * size;
+  const centres: number[] = [];
+  for (const balloon of outside) centres.push(Math.max(toPaper(balloon.at)[0], (centres.at(-1) ?? Number.NEGATIVE_INFINITY) + pitch));
+  for (const [i, balloon] of outside.entries()) {
+    const radius = smallestBalloon * size;
+    const centre: Point = [centres[i] as number, edge - radius - 1.1 * size];
+    const [x, y] = toPaper(balloon.at);
+    const foot: Point = [x, edge - 0.4 * size];
+    const dx = centre[0] - foot[0];
+    const dy = centre[1] - foot[1];
+    const reach = 1 - radius / Math.hypot(dx, dy);
+    const leader: PlacedPath = placeLine("leader", "worked", [[[x, y], foot, [foot[0] + dx * reach, foot[1] + dy * reach]]]);
+    placed = together(placed, numbered(balloon, centre, radius), { ...nothing, paths: [{ ...leader, part: balloon.part }] });
+  }
+  return placed;
+}
+
+function numbered({ id, part, text }: Balloon, centre: Point, radius: number): Placed {
+  const runs: readonly Run[] = [{ text, face: "numbers", bold: true }];
+  // A number fits its circle by width as well as by height.
+  const size = Math.min(1.28 * radius, (1.5 * radius) / runsWidth(runs, 1));
+  return together(
+    { ...nothing, circles: [{ id, part, centre, radius }] },
+    placeText({ id, part, runs, at: centre, anchor: "middle", size, ink: "worked" }),
+  );
+}

@@ -1,0 +1,107 @@
+import type { Label, Point, Rectangle } from "../shapes.ts";
+import { runsOf, runsWidth } from "../text/runs.ts";
+import type { ToPaper } from "./paper.ts";
+import { arrowhead, extentOf, nothing, type Placed, type PlacedPath, placeLine, placeText, together } from "./placed.ts";
+import { type Style, words } from "./style.ts";
+
+const lineHeight = 1.4;
+
+/** Labels that stand above the drawing, lowest first; one that would meet another goes above it. */
+export function placeCallouts(labels: readonly Label[], toPaper: ToPaper, edge: number, style: Style): { placed: Placed; top: number } {
+  let placed = nothing;
+  let top = edge;
+  for (const label of labels.filter(({ place }) => place === "above")) {
+    let level = edge + 1.1 * style.size;
+    let stack = stackOf(label, toPaper, level, style);
+    for (const other of placed.texts.map(({ box }) => box).sort((a, b) => a[3] - b[3])) {
+      if (!stack.texts.some(({ box }) => meets(box, other, 0.3 * style.size))) continue;
+      level = other[3] + 0.8 * style.size;
+      stack = stackOf(label, toPaper, level, style);
+    }
+    if (label.arrow) {
+      const arrow = flowArrow(toPaper(label.at), extentOf(stack)?.[3] ?? level, label.arrow, style);
+      stack = together(stack, arrow);
+      top = Math.max(top, extentOf(arrow)?.[3] ?? top);
+    }
+    placed = together(placed, stack);
+  }
+  return { placed, top };
+}
+
+function stackOf({ id, lines, at, anchor, arrow }: Label, toPaper: ToPaper, level: number, style: Style): Placed {
+  const { size } = style;
+  const [x] = toPaper(at);
+  const away = anchor === "end" ? -1 : anchor === "start" ? 1 : 0;
+  const start = x + away * (arrow ? 1.1 : 0) * size;
+  return together(
+    ...lines.map(({ text, ink, bold }, i) => {
+      const y = level + (lines.length - 1 - i) * lineHeight * size;
+      const runs = runsOf(words(style, text), bold);
+      const from = start + (ink === "attention" ? away * 0.7 * size : 0);
+      const line = placeText({ id: lines.length > 1 ? `${id}-${i + 1}` : id, runs, at: [from, y], anchor, size, ink });
+      return ink === "attention" ? together(line, chalkBar(line.texts[0]?.box, size)) : line;
+    }),
+  );
+}
+
+/** Red chalk has its bar, so that it is told by more than its colour. */
+export function chalkBar(box: Rectangle | undefined, size: number): Placed {
+  if (!box) return nothing;
+  const [x0, y0, , y1] = box;
+  const bar: readonly Point[] = [
+    [x0 - 0.65 * size, y0],
+    [x0 - 0.4 * size, y0],
+    [x0 - 0.4 * size, y1],
+    [x0 - 0.65 * size, y1],
+  ];
+  const path: PlacedPath = { layer: "chalk", ink: "attention", pieces: [bar], closed: true, filled: true, role: "shape" };
+  return { ...nothing, paths: [path] };
+}
+
+function flowArrow(tip: Point, top: number, ink: NonNullable<Label["arrow"]>, { size }: Style): Placed {
+  const head = 1.15 * size;
+  const shaft = placeLine(
+    "flow",
+    ink,
+    [
+      [
+        [tip[0], Math.max(top, tip[1] + 2 * head)],
+        [tip[0], tip[1] + 0.8 * head],
+      ],
+    ],
+    "flow",
+  );
+  return { ...nothing, paths: [shaft, { ...arrowhead(tip, [0, -1], head, ink), role: "flow" }] };
+}
+
+/** Labels on the drawing itself; those that have no room there are handed back for the notes under it. */
+export function placeInside(labels: readonly Label[], toPaper: ToPaper, style: Style): { placed: Placed; homeless: readonly Label[] } {
+  let placed = nothing;
+  const homeless: Label[] = [];
+  for (const label of labels) {
+    if (label.place === "above") continue;
+    const { id, lines, at, anchor, room } = label;
+    const [x, y] = toPaper(at);
+    const rows = lines.map(({ text, bold }) => runsOf(words(style, text), bold));
+    if (room) {
+      const [far, high] = toPaper([at[0] + room[0], at[1] + room[1]]);
+      const widest = Math.max(...rows.map((runs) => runsWidth(runs, style.size)));
+      const tall = (1.6 + (lines.length - 1) * lineHeight) * style.size;
+      if (Math.abs(far - x) < widest + 0.6 * style.size || high - y < tall) {
+        homeless.push(label);
+        continue;
+      }
+    }
+    for (const [i, line] of lines.entries()) {
+      const middle = y + (room ? 0.65 * style.size : 0) + (lines.length - 1 - i) * lineHeight * style.size;
+      const name = lines.length > 1 ? `${id}-${i + 1}` : id;
+      placed = together(placed, placeText({ id: name, runs: rows[i] ?? [], at: [x, middle], anchor, size: style.size, ink: line.ink }));
+    }
+  }
+  return { placed, homeless };
+}
+
+/** Whether two rectangles come nearer than a margin. */
+export function meets([ax0, ay0, ax1, ay1]: Rectangle, [bx0, by0, bx1, by1]: Rectangle, margin: number): boolean {
+  return ax0 < bx1 + margin && bx0 < ax1 + margin && ay0 < by1 + margin && by0 < ay1 + margin;
+}

@@ -1,0 +1,42 @@
+import type { Ink, Layer } from "../shapes.ts";
+
+/** The marks: blue pencil, ink, red chalk, quiet; each reaches 7:1 on paper. */
+export const colours: Readonly<Record<Ink, string>> = {
+  measured: "#1d4e89",
+  worked: "#17212b",
+  attention: "#9c2a12",
+  quiet: "#4c555f",
+};
+
+export const paperColour = "#fbfaf5";
+
+export const faces = {
+  words: "'Atkinson Hyperlegible Next','DejaVu Sans',sans-serif",
+  numbers: "'Atkinson Hyperlegible Mono','DejaVu Sans Mono',monospace",
+} as const;
+
+/** Two line widths, 2 : 1 (ISO 128-2; nothing under 0.25 mm, so that a copy keeps it). */
+export const thick = 0.5;
+export const thin = 0.25;
+
+interface Pen {
+  readonly width: number;
+  readonly dash?: string;
+  /** Overrides the ink's colour. */
+  readonly colour?: string;
+  readonly cap?: "round";
+}
+
+export const pens: Readonly<Record<Layer, Pen>> = {
+  none: { width: 0 },
+  outline: { width: thick },
+  thin: { width: thin },
+  centre: { width: thin, dash: "5 0.9 0.9 0.9", colour: colours.quiet },
+  hidden: { width: thin, dash: "1.6 0.8" },
+  hatch: { width: thin, colour: colours.quiet },
+  weave: { width: thin },
+  curve: { width: 2 * thin, cap: "round" },
+  dashed: { width: 2 * thin, dash: "2 1.2" },
+  chalk: { width: thin },
+  flow: { width: thick },
+};

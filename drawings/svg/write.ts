@@ -1,0 +1,74 @@
+import type { Point, Rectangle } from "../shapes.ts";
+import type { PlacedCircle, PlacedPath, PlacedText } from "../sheet/placed.ts";
+import { colours, faces, pens } from "./pens.ts";
+
+/** Paper seen from its top left corner, y down: the only place where y turns over. */
+export interface Frame {
+  readonly edges: Rectangle;
+  readonly prefix: string;
+}
+
+export function escaped(text: string): string {
+  // XML 1.0 has no way to write control characters or half a surrogate pair, not even escaped.
+  const allowed = text.replace(/(?![\t\n\r])\p{Cc}|\p{Cs}|[\ufffe\uffff]/gu, "");
+  return allowed.replace(/&/gu, "&amp;").replace(/</gu, "&lt;").replace(/>/gu, "&gt;").replace(/"/gu, "&quot;");
+}
+
+/** A number with so many decimals and nothing that says nothing. */
+export function short(value: number, decimals: number): string {
+  const text = value.toFixed(decimals);
+  return decimals === 0 ? text : text.replace(/\.?0+$/u, "").replace(/^-0$/u, "0");
+}
+
+function flipped({ edges }: Frame, [x, y]: Point): Point {
+  return [x - edges[0], edges[3] - y];
+}
+
+const outlineDecimals = 4;
+const fillDecimals = 2;
+
+function data(frame: Frame, { pieces, closed, role }: PlacedPath): string {
+  const decimals = role === "shape" ? outlineDecimals : fillDecimals;
+  return pieces
+    .filter((piece) => piece.length > 1)
+    .map((piece) => {
+      const points = piece.map((point) => flipped(frame, point).map((value) => short(value, decimals)));
+      return `M${points.map((pair) => pair.join(" ")).join("L")}${closed ? "Z" : ""}`;
+    })
+    .join("");
+}
+
+export function writePath(frame: Frame, path: PlacedPath): string {
+  const d = data(frame, path);
+  if (d === "") return "";
+  const pen = pens[path.layer];
+  const colour = pen.colour ?? colours[path.ink];
+  const id = path.id === undefined ? "" : ` id="${frame.prefix}-${path.id}"`;
+  const fill = path.filled ? ` fill="${colour}" stroke="none"` : ` stroke="${colour}" stroke-width="${pen.width}"`;
+  const dash =
+    pen.dash && !path.filled
+      ? ` stroke-dasharray="${pen.dash}"`
+      : path.role === "underline"
+        ? ' stroke-dasharray="0.01 0.75" stroke-linecap="round"'
+        : "";
+  const kind = path.role === "shape" ? path.layer : path.role === "fill" ? path.layer : path.role;
+  const width = path.role === "underline" ? fill.replace(`"${pen.width}"`, '"0.4"') : fill;
+  return `<path${id} class="${kind}"${width}${dash} d="${d}"/>`;
+}
+
+export function writeCircle(frame: Frame, { id, centre, radius }: PlacedCircle): string {
+  const [x, y] = flipped(frame, centre);
+  return `<circle id="${frame.prefix}-${id}-circle" class="balloon" stroke="${colours.worked}" stroke-width="${pens.thin.width}" cx="${short(x, 3)}" cy="${short(y, 3)}" r="${short(radius, 3)}"/>`;
+}
+
+export function writeText(frame: Frame, { id, runs, at, anchor, size, ink, turned }: PlacedText): string {
+  const [x, y] = flipped(frame, at).map((value) => short(value, 3));
+  const turn = turned ? ` transform="rotate(-90 ${x} ${y})"` : "";
+  const anchored = anchor === "start" ? "" : ` text-anchor="${anchor}"`;
+  const spans = runs.map(({ text, face, bold }) => {
+    const weight = bold ? ' font-weight="700"' : "";
+    if (face === "words" && !bold) return escaped(text);
+    return `<tspan${face === "numbers" ? ` font-family="${faces.numbers}"` : ""}${weight}>${escaped(text)}</tspan>`;
+  });
+  return `<text id="${frame.prefix}-${id}" class="${ink}" x="${x}" y="${y}"${anchored} font-size="${short(size, 3)}" fill="${colours[ink]}"${turn} xml:space="preserve">${spans.join("")}</text>`;
+}
