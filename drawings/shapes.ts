@@ -128,7 +128,7 @@ export interface Note {
 }
 
 /** Everything between `from` and `to` on one axis is left out and a narrow gap drawn in its place. */
-export interface LeftOut {
+interface LeftOut {
   readonly axis: "x" | "y";
   readonly from: number;
   readonly to: number;

@@ -28,7 +28,15 @@ export function drawBoxSection(box: BoxDrawing): Drawing {
     return { ...head, description: faults, parts: [], shapes: [], dimensions: [], balloons: [], labels: [], notes: why, toScale: false };
   }
   const frame = frameOf(box);
-  const pieces = [housing(frame), shaft(box, frame), rings(box, frame), lantern(frame), follower(frame), studs(frame), port(box, frame)];
+  const pieces = [
+    housing(frame),
+    shaft(box, frame),
+    rings(box, frame),
+    lantern(frame),
+    follower(frame),
+    port(box, frame),
+    studs(box, frame),
+  ];
   return {
     ...head,
     description: describe(box, frame),

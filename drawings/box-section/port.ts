@@ -28,7 +28,7 @@ export function port(box: BoxDrawing, frame: BoxFrame): Pieces {
     at: [at, frame.wall],
     place: "above",
     anchor: "start",
-    arrow: flush?.by ?? "worked",
+    ...(flush ? { arrow: flush.by } : {}),
   };
   return { parts: [{ id: "port", called: { id: "drawing-part-port" } }], shapes, labels: [label] };
 }

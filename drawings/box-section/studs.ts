@@ -1,5 +1,6 @@
-import type { Point, Rectangle, Shape } from "../shapes.ts";
-import type { BoxFrame, Stud } from "./frame.ts";
+import type { Label, LabelLine, Point, Rectangle, Shape } from "../shapes.ts";
+import { type BoxFrame, movement, type Stud } from "./frame.ts";
+import type { BoxDrawing } from "./input.ts";
 import { halves, line, type Pieces, rectangle, region } from "./pieces.ts";
 
 /** Across flats and across corners of a nut, in thread diameters (ISO 4032 proportions, rounded for drawing). */
@@ -8,10 +9,29 @@ const acrossCorners = 1.75;
 const root = 0.82;
 
 /** One stud above and one below with its nut; not hatched, since it is not cut. */
-export function studs({ stud, depth }: BoxFrame): Pieces {
-  if (!stud) return { parts: [], shapes: [] };
+export function studs(box: BoxDrawing, { stud, depth, flangeRadius }: BoxFrame): Pieces {
+  if (!box.studs || !stud) return { parts: [], shapes: [] };
   const shapes = halves.flatMap(({ half, sign }) => one(stud, depth, half, sign));
-  return { parts: [{ id: "stud", called: { id: "drawing-part-stud" } }], shapes };
+  const { count, diameter, left } = box.studs;
+  const { gland } = movement(box);
+  const says: LabelLine = {
+    text: { id: "drawing-studs", with: { count, diameter: { value: diameter, kind: "length", decimals: 0 } } },
+    ink: "worked",
+  };
+  const lines: readonly LabelLine[] = left
+    ? [
+        says,
+        {
+          text: {
+            id: "drawing-thread-left",
+            with: { length: { value: left.value - (box.moved?.gland ?? 0), kind: "length", decimals: 0 } },
+          },
+          ink: gland > 0 ? "worked" : left.by,
+        },
+      ]
+    : [says];
+  const label: Label = { id: "studs-label", lines, at: [stud.to, flangeRadius], place: "above", anchor: "end" };
+  return { parts: [{ id: "stud", called: { id: "drawing-part-stud" } }], shapes, labels: [label] };
 }
 
 /** The room a stud takes in the box wall, which hatching leaves free. */

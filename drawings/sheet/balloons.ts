@@ -11,14 +11,15 @@ const largestBalloon = 0.95;
 /** Numbers in circles; those without room stand in a row under the drawing, on leaders. */
 export function placeBalloons(balloons: readonly Balloon[], toPaper: ToPaper, scale: number, edge: number, style: Style): Placed {
   const { size } = style;
-  const inside = balloons.filter(({ room }) => room * scale >= smallestBalloon * size);
-  const outside = balloons
-    .filter(({ room, lead }) => lead && room * scale < smallestBalloon * size)
-    .sort((a, b) => toPaper(a.at)[0] - toPaper(b.at)[0]);
+  // A little less than the smallest will do, so that rings squeezed by a hair keep their numbers.
+  const enough = ({ room }: Balloon) => room * scale >= 0.85 * smallestBalloon * size;
+  const inside = balloons.filter(enough);
+  const outside = balloons.filter((balloon) => balloon.lead && !enough(balloon)).sort((a, b) => toPaper(a.at)[0] - toPaper(b.at)[0]);
   let placed = nothing;
   for (const balloon of inside) {
-    const radius = Math.min(largestBalloon * size, 0.56 * balloon.room * scale);
-    placed = together(placed, numbered(balloon, toPaper(balloon.at), Math.max(smallestBalloon * size, radius)));
+    const room = balloon.room * scale;
+    const radius = Math.min(largestBalloon * size, Math.max(smallestBalloon * size, 0.56 * room), 0.92 * room);
+    placed = together(placed, numbered(balloon, toPaper(balloon.at), radius));
   }
   const pitch = 2.7 * smallestBalloon * size;
   const centres: number[] = [];

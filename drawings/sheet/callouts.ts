@@ -6,33 +6,35 @@ import { type Style, words } from "./style.ts";
 
 const lineHeight = 1.4;
 
-/** Labels that stand above the drawing, lowest first; one that would meet another goes above it. */
-export function placeCallouts(labels: readonly Label[], toPaper: ToPaper, edge: number, style: Style): { placed: Placed; top: number } {
+/** Labels that stand above the drawing. One that would meet another is handed back for the notes under it. */
+export function placeCallouts(
+  labels: readonly Label[],
+  toPaper: ToPaper,
+  edge: number,
+  style: Style,
+): { placed: Placed; top: number; homeless: readonly Label[] } {
   let placed = nothing;
   let top = edge;
+  const homeless: Label[] = [];
+  const level = edge + 1.1 * style.size;
   for (const label of labels.filter(({ place }) => place === "above")) {
-    let level = edge + 1.1 * style.size;
-    let stack = stackOf(label, toPaper, level, style);
-    for (const other of placed.texts.map(({ box }) => box).sort((a, b) => a[3] - b[3])) {
-      if (!stack.texts.some(({ box }) => meets(box, other, 0.3 * style.size))) continue;
-      level = other[3] + 0.8 * style.size;
-      stack = stackOf(label, toPaper, level, style);
+    const stack = stackOf(label, toPaper, level, style);
+    if (stack.texts.some(({ box }) => placed.texts.some((other) => meets(box, other.box, 0.6 * style.size)))) {
+      homeless.push(label);
+      continue;
     }
-    if (label.arrow) {
-      const arrow = flowArrow(toPaper(label.at), extentOf(stack)?.[3] ?? level, label.arrow, style);
-      stack = together(stack, arrow);
-      top = Math.max(top, extentOf(arrow)?.[3] ?? top);
-    }
-    placed = together(placed, stack);
+    const arrow = label.arrow ? flowArrow(toPaper(label.at), extentOf(stack)?.[3] ?? level, label.arrow, style) : nothing;
+    top = Math.max(top, extentOf(arrow)?.[3] ?? top);
+    placed = together(placed, stack, arrow);
   }
-  return { placed, top };
+  return { placed, top, homeless };
 }
 
 function stackOf({ id, lines, at, anchor, arrow }: Label, toPaper: ToPaper, level: number, style: Style): Placed {
   const { size } = style;
   const [x] = toPaper(at);
   const away = anchor === "end" ? -1 : anchor === "start" ? 1 : 0;
-  const start = x + away * (arrow ? 1.1 : 0) * size;
+  const start = x + away * (arrow ? 1.1 : 0.5) * size;
   return together(
     ...lines.map(({ text, ink, bold }, i) => {
       const y = level + (lines.length - 1 - i) * lineHeight * size;

@@ -40,7 +40,8 @@ interface Text {
 
 /** How the figure stands: turned along its line, in it under its name, in it, or beside it. */
 function textOf(dimension: Dimension, height: number, middle: number, outwards: number, style: Style): Text {
-  const { id, ink, called } = dimension;
+  const { ink, called } = dimension;
+  const id = `figure-${dimension.id}`;
   const { size } = style;
   const room = height - 2 * arrowLength(style);
   const [value, full] = [dimensionRuns(style, dimension, false), dimensionRuns(style, dimension, true)];

@@ -1,7 +1,7 @@
 import type { Show } from "@ringwright/words";
 import type { Drawing, Rectangle } from "../shapes.ts";
 import { placeBalloons, smallestBalloon } from "./balloons.ts";
-import { placeCallouts, placeInside } from "./callouts.ts";
+import { meets, placeCallouts, placeInside } from "./callouts.ts";
 import { keepClear } from "./clear.ts";
 import { placeColumns } from "./columns.ts";
 import { fillShapes } from "./fill.ts";
@@ -36,7 +36,7 @@ export interface Sheet {
 const leftOutGap = 1.75;
 const margin = 0.9;
 /** Narrower than so many text sizes, a page turns its diameters. */
-const compactBelow = 50;
+const compactBelow = 45;
 const narrowest = 24;
 
 /** Lays a drawing out so that nothing overlaps: at a given scale, or as large as the width allows. */
@@ -75,10 +75,12 @@ function annotated(drawing: Drawing, scale: number, style: Style) {
   const body = bodyOf(drawing, toPaper);
   const balloons = placeBalloons(drawing.balloons, toPaper, scale, body[1], style);
   const { placed: inside, homeless } = placeInside(drawing.labels, toPaper, style);
-  const { placed: callouts, top } = placeCallouts(drawing.labels, toPaper, body[3], style);
+  const { placed: callouts, top, homeless: crowded } = placeCallouts(drawing.labels, toPaper, body[3], style);
   const below = Math.min(body[1], extentOf(balloons)?.[1] ?? body[1]);
+  const above = placeRows(drawing.dimensions, "above", toPaper, top, style);
+  const crowding = above.texts.some(({ box }) => callouts.texts.some((text) => meets(box, text.box, 0.4 * style.size)));
   const dimensions = together(
-    placeRows(drawing.dimensions, "above", toPaper, top, style),
+    crowding ? placeRows(drawing.dimensions, "above", toPaper, extentOf(callouts)?.[3] ?? top, style) : above,
     placeRows(drawing.dimensions, "below", toPaper, below, style),
     placeColumns(drawing.dimensions, "left", toPaper, body[0], style),
     placeColumns(drawing.dimensions, "right", toPaper, body[2], style),
@@ -106,7 +108,7 @@ function annotated(drawing: Drawing, scale: number, style: Style) {
       },
     ],
   };
-  return { toPaper, notes, homeless, all, reach };
+  return { toPaper, notes, homeless: [...homeless, ...crowded], all, reach };
 }
 
 function sheetAt(drawing: Drawing, scale: number, page: Page, style: Style): Sheet {

@@ -31,7 +31,7 @@ interface Item {
   readonly place: (at: Point) => Placed;
 }
 
-/** The scale bar, the key, and the notes, flowing from the left under `top`. */
+/** The scale bar and the key, then what found no room on the drawing at its own end, then the notes, under `top`. */
 export function placeFooter(
   drawing: Drawing,
   homeless: readonly Label[],
@@ -44,13 +44,6 @@ export function placeFooter(
   const { size } = style;
   const items: Item[] = [];
   if (drawing.toScale) items.push(scaleBar(scale, stated, style), ...key(style));
-  const notes: readonly Note[] = [
-    ...homeless.map(({ id, lines, anchor }): Note => {
-      const said = lines.map(({ text }) => words(style, text)).join(" ");
-      return { id, text: anchor === "end" ? `${said} →` : `← ${said}`, ink: "quiet" };
-    }),
-    ...drawing.notes,
-  ];
   let [x, y] = [left, top - 1.3 * size];
   let placed = nothing;
   const newLine = () => {
@@ -62,7 +55,18 @@ export function placeFooter(
     placed = together(placed, item.place([x, y]));
     x += item.width + 1.4 * size;
   }
-  for (const { id, text, ink, bold } of notes) {
+  const ends = homeless.filter(({ place }) => place === "inside");
+  if (ends.length > 0 && x > left) newLine();
+  for (const { id, lines, anchor } of ends) {
+    const said = lines.map(({ text }) => words(style, text)).join(" ");
+    const runs = runsOf(anchor === "end" ? `${said} →` : `← ${said}`);
+    placed = together(placed, placeText({ id, runs, at: [anchor === "end" ? left + width : left, y], anchor, size, ink: "quiet" }));
+    x = left + width;
+  }
+  const led = homeless
+    .filter(({ place }) => place === "above")
+    .flatMap(({ id, lines }) => lines.map((line, i): Note => ({ ...line, id: `${id}-${i + 1}` })));
+  for (const { id, text, ink, bold } of [...led, ...drawing.notes]) {
     if (x > left) newLine();
     const indent = ink === "attention" ? 0.8 * size : 0;
     for (const [i, line] of wrap(words(style, text), width - indent, size, bold).entries()) {

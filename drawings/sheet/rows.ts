@@ -62,7 +62,7 @@ function placeMember(member: Member, y: number, side: "above" | "below", style: 
   const arrow = arrowLength(style);
   const width = textWidth(member, style);
   const text = (at: number, anchor: "start" | "middle" | "end") =>
-    placeText({ id, runs: dimensionRuns(style, dimension, true), at: [at, y], anchor, size, ink });
+    placeText({ id: `figure-${id}`, runs: dimensionRuns(style, dimension, true), at: [at, y], anchor, size, ink });
   const line = (...stretches: readonly (readonly [number, number])[]) =>
     placeLine(
       "dimension",

@@ -15,8 +15,8 @@ export const faces = {
   numbers: "'Atkinson Hyperlegible Mono','DejaVu Sans Mono',monospace",
 } as const;
 
-/** Two line widths, 2 : 1 (ISO 128-2; nothing under 0.25 mm, so that a copy keeps it). */
-export const thick = 0.5;
+/** Two line widths, 2 : 1 (ISO 128-2; nothing under 0.25 mm, so that a copy keeps it). Larger text has thicker pens. */
+const thick = 0.5;
 export const thin = 0.25;
 
 interface Pen {

@@ -1,11 +1,13 @@
 import type { Point, Rectangle } from "../shapes.ts";
 import type { PlacedCircle, PlacedPath, PlacedText } from "../sheet/placed.ts";
-import { colours, faces, pens } from "./pens.ts";
+import { colours, faces, pens, thin } from "./pens.ts";
 
 /** Paper seen from its top left corner, y down: the only place where y turns over. */
 export interface Frame {
   readonly edges: Rectangle;
   readonly prefix: string;
+  /** How much thicker than usual the pens are. */
+  readonly pen: number;
 }
 
 export function escaped(text: string): string {
@@ -44,7 +46,7 @@ export function writePath(frame: Frame, path: PlacedPath): string {
   const pen = pens[path.layer];
   const colour = pen.colour ?? colours[path.ink];
   const id = path.id === undefined ? "" : ` id="${frame.prefix}-${path.id}"`;
-  const fill = path.filled ? ` fill="${colour}" stroke="none"` : ` stroke="${colour}" stroke-width="${pen.width}"`;
+  const fill = path.filled ? ` fill="${colour}" stroke="none"` : ` stroke="${colour}" stroke-width="${short(pen.width * frame.pen, 4)}"`;
   const dash =
     pen.dash && !path.filled
       ? ` stroke-dasharray="${pen.dash}"`
@@ -52,13 +54,14 @@ export function writePath(frame: Frame, path: PlacedPath): string {
         ? ' stroke-dasharray="0.01 0.75" stroke-linecap="round"'
         : "";
   const kind = path.role === "shape" ? path.layer : path.role === "fill" ? path.layer : path.role;
-  const width = path.role === "underline" ? fill.replace(`"${pen.width}"`, '"0.4"') : fill;
+  const width =
+    path.role === "underline" ? fill.replace(/stroke-width="[^"]*"/u, `stroke-width="${short(1.6 * thin * frame.pen, 4)}"`) : fill;
   return `<path${id} class="${kind}"${width}${dash} d="${d}"/>`;
 }
 
 export function writeCircle(frame: Frame, { id, centre, radius }: PlacedCircle): string {
   const [x, y] = flipped(frame, centre);
-  return `<circle id="${frame.prefix}-${id}-circle" class="balloon" stroke="${colours.worked}" stroke-width="${pens.thin.width}" cx="${short(x, 3)}" cy="${short(y, 3)}" r="${short(radius, 3)}"/>`;
+  return `<circle id="${frame.prefix}-${id}-circle" class="balloon" stroke="${colours.worked}" stroke-width="${short(thin * frame.pen, 4)}" cx="${short(x, 3)}" cy="${short(y, 3)}" r="${short(radius, 3)}"/>`;
 }
 
 export function writeText(frame: Frame, { id, runs, at, anchor, size, ink, turned }: PlacedText): string {
