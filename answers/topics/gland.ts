@@ -47,12 +47,24 @@ export const glandAnswers: readonly AnyAnswer[] = [
       movement: optional(choiceField(movements, "Which way the follower last moved; push when not said.")),
       glandStressBefore: optional(quantityField("stress", "For slackening: the gland stress before it.")),
       seating: optional(choiceField(seatings, "How the rings were put in.")),
+      radial: optional(yesNoField("Whether the stress on the walls is wanted too.")),
     }),
     answer: groupShape({
       profile: listShape(groupShape({ depth: quantityShape("length"), axial: quantityShape("stress") })),
       atBottom: quantityShape("stress"),
       share: maybe(numberShape),
       mean: quantityShape("stress"),
+      radial: maybe(
+        listShape(
+          groupShape({
+            part: countShape,
+            from: quantityShape("length"),
+            to: quantityShape("length"),
+            glandSide: quantityShape("stress"),
+            throatSide: quantityShape("stress"),
+          }),
+        ),
+      ),
     }),
     work: stressAlongBox,
   }),

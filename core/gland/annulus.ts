@@ -14,7 +14,7 @@ const annulusRule = rule({
 });
 
 /** What a shaft or bore may measure; beyond it nobody packs a box. */
-export const diameters: Range = { min: Number.MIN_VALUE, max: 6 };
+const diameters: Range = { min: Number.MIN_VALUE, max: 6 };
 
 /** Refuses a shaft or bore that is no size, or a shaft that does not go into its bore. */
 export function noAnnulus(shaft: Length, bore: Length, shaftName = "shaft"): Refused | undefined {

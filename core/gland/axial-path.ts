@@ -2,6 +2,7 @@ import type { Length, Stress } from "../units/index.ts";
 import { rule, type Workings } from "../workings/index.ts";
 import type { Stack } from "./part.ts";
 import type { Movement, Seating } from "./seating.ts";
+import { meanOver } from "./wall-friction.ts";
 
 export interface Push extends Stack {
   /** Axial stress under the follower after the movement. */
@@ -10,6 +11,8 @@ export interface Push extends Stack {
   /** For slackening: the axial stress under the follower before it. */
   readonly glandStressBefore?: Stress;
   readonly seating?: Seating;
+  /** Whether the stress on the walls is wanted too. */
+  readonly radial?: boolean;
 }
 
 export interface ProfilePoint {
@@ -46,13 +49,10 @@ const slackenedRule = rule({
 
 export interface Path {
   readonly profile: ProfilePoint[];
+  /** Where in the profile each part ends. */
+  readonly ends: readonly number[];
   /** ∫σ dx over the whole stack. */
   readonly sum: number;
-}
-
-/** ∫ σ e^(∓b x) dx over one part; without wall friction the stress passes through unchanged. */
-function over(axial: number, rate: number, height: number, sign: 1 | -1): number {
-  return rate === 0 ? axial * height : (sign * axial * Math.expm1(sign * rate * height)) / rate;
 }
 
 /** Falling from the follower inward. */
@@ -61,15 +61,16 @@ export function pushPath(work: Workings, { parts, glandStress }: Push, rates: re
   let depth = 0;
   let sum = 0;
   const profile: ProfilePoint[] = [{ depth: depth as Length, axial }];
+  const ends: number[] = [];
   for (let i = 0; i < parts.length; i++) {
     const height = parts[i]?.height ?? 0;
     const rate = rates[i] ?? 0;
-    sum += over(axial, rate, height, -1);
+    sum += axial * height * meanOver(-rate * height);
     axial = work.step(pushedRule, [axial, rate, height], (axial * Math.exp(-rate * height)) as Stress);
     depth += height;
-    profile.push({ depth: depth as Length, axial });
+    ends.push(profile.push({ depth: depth as Length, axial }) - 1);
   }
-  return { profile, sum };
+  return { profile, ends, sum };
 }
 
 /** Rising inward from the slackened gland until it meets what the earlier push had left there, falling from then on. */
@@ -82,9 +83,10 @@ export function slackenPath(work: Workings, given: Push, rates: readonly number[
   let depth = 0;
   let sum = 0;
   const profile: ProfilePoint[] = [{ depth: depth as Length, axial }];
+  const ends: number[] = [];
   const go = (rate: number, height: number, held: boolean) => {
     const sign = held ? 1 : -1;
-    sum += over(axial, rate, height, sign);
+    sum += axial * height * meanOver(sign * rate * height);
     axial = work.step(held ? slackenedRule : pushedRule, [axial, rate, height], (axial * Math.exp(sign * rate * height)) as Stress);
     depth += height;
     profile.push({ depth: depth as Length, axial });
@@ -96,7 +98,8 @@ export function slackenPath(work: Workings, given: Push, rates: readonly number[
     if (held > 0) go(rate, held, true);
     if (held < height) go(rate, height - held, false);
     left = Math.max(0, left - rate * height);
+    ends.push(profile.length - 1);
   }
   if (glandStressBefore === undefined) work.warn({ kind: "note", input: "movement", says: { id: "slackened-at-most" } });
-  return { profile, sum };
+  return { profile, ends, sum };
 }

@@ -9,7 +9,7 @@ export type { ElasticPart, Part, Stack } from "./part.ts";
 export { type SealStress, sealStress } from "./seal-stress.ts";
 export { type Movement, movements, type Seating, seatings } from "./seating.ts";
 export { type Shortening, shortening } from "./shortening.ts";
-export { type StressAlongBox, stressAlongBox } from "./stress-along-box.ts";
+export { type RadialStress, type StressAlongBox, stressAlongBox } from "./stress-along-box.ts";
 export { type StressFromTorque, stressFromTorque } from "./stress-from-torque.ts";
 export { stressRatio } from "./stress-ratio.ts";
 export { studLimit } from "./stud-limit.ts";

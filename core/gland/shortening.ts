@@ -1,8 +1,8 @@
 import type { Length, Stress } from "../units/index.ts";
-import { type Answer, begin, outside, rule } from "../workings/index.ts";
+import { type Answer, begin, outside, rule, within } from "../workings/index.ts";
 import { noAnnulus } from "./annulus.ts";
 import { type ElasticPart, noStack, type Stack } from "./part.ts";
-import { decayOf } from "./wall-friction.ts";
+import { decayOf, meanOver } from "./wall-friction.ts";
 
 const shorteningRule = rule({
   id: "part-shortening",
@@ -61,8 +61,9 @@ export function shortening(given: Stack<ElasticPart> & { readonly glandStress: S
     const rate = rates[i] ?? 0;
     if (modulus === undefined) each.push(0 as Length);
     else {
-      const mean = rate === 0 ? axial : (-axial * Math.expm1(-rate * height)) / (rate * height);
-      const noModulus = outside([[`parts[${i}].modulus`, modulus, { min: Math.max(2 * mean, Number.MIN_VALUE), max: 1e12 }, "Pa"]]);
+      const mean = axial * meanOver(-rate * height);
+      const moduli = { min: Math.max(2 * mean, Number.MIN_VALUE), max: 1e12 };
+      const noModulus = within(moduli, modulus) ? undefined : outside([[`parts[${i}].modulus`, modulus, moduli, "Pa"]]);
       if (noModulus) return noModulus;
       const shorter = work.step(shorteningRule, [axial, rate, height, modulus], ((mean * height) / modulus) as Length);
       each.push(shorter);

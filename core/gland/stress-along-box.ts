@@ -1,7 +1,7 @@
-import type { Stress } from "../units/index.ts";
-import { type Answer, begin, outside, type Refused, refuse, rule } from "../workings/index.ts";
+import type { Length, Stress } from "../units/index.ts";
+import { type Answer, begin, outside, type Refused, refuse, rule, type Workings } from "../workings/index.ts";
 import { noAnnulus } from "./annulus.ts";
-import { type ProfilePoint, type Push, pushPath, slackenPath } from "./axial-path.ts";
+import { type Path, type ProfilePoint, type Push, pushPath, slackenPath } from "./axial-path.ts";
 import { noStack } from "./part.ts";
 import { warnOfSeating } from "./seating.ts";
 import { decayOf } from "./wall-friction.ts";
@@ -30,6 +30,28 @@ const shareRule = rule({
   citation: { source: "definition" },
 });
 
+const radialRule = rule({
+  id: "radial-stress",
+  symbol: "q",
+  expression: "K · σ",
+  unit: "Pa",
+  inputs: [
+    { symbol: "K", name: "stress-ratio", unit: "1" },
+    { symbol: "σ", name: "axial-stress", unit: "Pa" },
+  ],
+  citation: { source: "definition" },
+});
+
+/** Stress on shaft and bore at the two faces of a ring. */
+export interface RadialStress {
+  /** Which part, counted from the gland; the first is 0. */
+  readonly part: number;
+  readonly from: Length;
+  readonly to: Length;
+  readonly glandSide: Stress;
+  readonly throatSide: Stress;
+}
+
 export interface StressAlongBox {
   /** At the follower and after each part. */
   readonly profile: readonly ProfilePoint[];
@@ -37,6 +59,8 @@ export interface StressAlongBox {
   /** What reaches the bottom, as a share of the gland stress; left out without any gland stress. */
   readonly share?: number;
   readonly mean: Stress;
+  /** Of every ring, when asked for. */
+  readonly radial?: readonly RadialStress[];
 }
 
 /**
@@ -68,9 +92,23 @@ export function stressAlongBox(given: Push): Answer<StressAlongBox> {
   const mean = work.step(meanRule, [sum, depth], (sum / depth) as Stress);
   warnOfSeating(work, given.seating, given.movement);
   if (given.turning) work.warn({ kind: "note", input: "turning", says: { id: "turning-friction-around" } });
-  if (given.glandStress === 0) return work.found({ profile, atBottom, mean });
+  const radial = given.radial ? { radial: radialOf(work, given, path) } : {};
+  if (given.glandStress === 0) return work.found({ profile, atBottom, mean, ...radial });
   const share = work.step(shareRule, [atBottom, given.glandStress], atBottom / given.glandStress);
-  return work.found({ profile, atBottom, share, mean });
+  return work.found({ profile, atBottom, share, mean, ...radial });
+}
+
+function radialOf(work: Workings, { parts }: Push, { profile, ends }: Path): readonly RadialStress[] {
+  const radial: RadialStress[] = [];
+  for (let part = 0; part < parts.length; part++) {
+    const ratio = parts[part]?.ratio ?? 0;
+    const from = profile[part === 0 ? 0 : (ends[part - 1] ?? 0)];
+    const to = profile[ends[part] ?? 0];
+    if (ratio === 0 || !from || !to) continue;
+    const press = (axial: Stress) => work.step(radialRule, [ratio, axial], (ratio * axial) as Stress);
+    radial.push({ part, from: from.depth, to: to.depth, glandSide: press(from.axial), throatSide: press(to.axial) });
+  }
+  return radial;
 }
 
 function noPush({ shaft, bore, parts, glandStress, glandStressBefore, movement }: Push): Refused | undefined {

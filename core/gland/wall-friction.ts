@@ -52,3 +52,12 @@ export function decayOf(work: Workings, { shaft, bore, parts, turning }: Stack):
 function decayRate(ratio: number, frictionShaft: number, shaft: Length, frictionBore: number, bore: Length): number {
   return (4 * ratio * (frictionShaft * shaft + frictionBore * bore)) / ((bore - shaft) * (bore + shaft));
 }
+
+/**
+ * Mean of e^(t x) for x from 0 to 1: (e^t − 1) / t. Near 0 that is nought over
+ * nought, so two terms of its series stand in; what they leave out is below
+ * the last digit.
+ */
+export function meanOver(t: number): number {
+  return Math.abs(t) < 1e-8 ? 1 + t / 2 : Math.expm1(t) / t;
+}

@@ -16,7 +16,7 @@ export const glandSentences: Readonly<Record<string, string>> = {
   "seating-unknown":
     "How the rings were put in is not known. What is shown is one further push on loose rings; rings tamped one by one carry more at the bottom.",
   "slackened-friction-reversed":
-    "On backing off, wall friction turns round and holds load in: the set stays tighter inside than the gland says.",
+    "On backing off, wall friction turns round and holds load in: the set stays tighter inside than the gland says. How hard it presses sideways on the way back is not known.",
   "slackened-at-most": "The gland stress before slackening was not given, so this is the most that wall friction can hold in.",
   "slacken-raises": "Backing off cannot raise the gland stress from {before} to {now}. Look whether the two were swapped.",
   "more-rings-not-tighter":
@@ -57,6 +57,8 @@ export const glandNames: Readonly<Record<string, string>> = {
   "axial-after-part-slackened": "axial stress after the part, slackened",
   "axial-stress-sum": "stress summed along the box",
   "axial-stress-bottom": "axial stress at the bottom",
+  "axial-stress": "axial stress",
+  "radial-stress": "stress on shaft and bore",
   "mean-axial-stress": "mean axial stress",
   "share-at-bottom": "share of the gland stress at the bottom",
   "part-height": "height of the part",
