@@ -167,4 +167,9 @@ export const sheets = {
     seen: "read",
     what: "Introduction, in two copies",
   },
+  "item-sheet": {
+    title: "Data sheet, chart or certificate of the item itself, as recorded by the user",
+    seen: "quoted",
+    what: "Entered by whoever asked; nothing of it is checked here",
+  },
 } as const satisfies Record<string, Source>;

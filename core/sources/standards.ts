@@ -127,6 +127,11 @@ export const standards = {
     seen: "read",
     what: "Scope, designation system, chloride limit",
   },
+  "astm-e140": {
+    title: "ASTM E140, Standard hardness conversion tables for metals",
+    seen: "memory",
+    what: "Not opened; ten rows of table 1 (non-austenitic steels, Rockwell C) as recalled",
+  },
   "astm-g63": {
     title: "ASTM G63, Guide for evaluating nonmetallic materials for oxygen service, editions of 1999 (2007) and 2015",
     seen: "read",

@@ -1,0 +1,36 @@
+import { type Answer, begin } from "../workings/index.ts";
+import type { FluidRow, MaterialsFacts, Rating } from "./facts.ts";
+
+/** One row of the fluid matrix, to find its id by. */
+export interface FluidListed {
+  readonly id: string;
+  readonly note?: string;
+  readonly phase: FluidRow["nature"]["phase"];
+  readonly cells: readonly { readonly chemistry: string; readonly rating: Rating; readonly seen: boolean; readonly cell: FluidRow["cells"][string] }[];
+}
+
+/**
+ * The fluids that the matrix knows, each with what it does to every chemistry:
+ * S suitable, C look first, N no. A packing takes the worst of all it is made
+ * of; an impregnation protects a fibre but does not raise its rating.
+ *
+ * Units: none.
+ * Range: all rows; with `find`, those whose id contains it (an empty list when none does).
+ * Source: each cell carries its own; most are memory and say so.
+ * @example fluidsList({ find: "sulfuric" }, facts).value.fluids // sulfuric-concentrated-above-70, oleum-fuming-sulfuric
+ */
+export function fluidsList(question: { readonly find?: string }, facts: MaterialsFacts): Answer<{ readonly fluids: readonly FluidListed[] }> {
+  const wanted = question.find?.trim().toLowerCase().replace(/[_\s]+/gu, "-");
+  const rows = facts.fluids.filter(({ id }) => wanted === undefined || id.includes(wanted));
+  return begin().found({
+    fluids: rows.map(({ id, note, nature, cells }) => ({
+      id,
+      ...(note === undefined ? {} : { note }),
+      phase: nature.phase,
+      cells: facts.chemistries.flatMap((chemistry) => {
+        const cell = cells[chemistry];
+        return cell ? [{ chemistry, rating: cell.rating, seen: cell.seen, cell }] : [];
+      }),
+    })),
+  });
+}

@@ -1,0 +1,203 @@
+import { type Citation, cite } from "../sources/index.ts";
+import type { Temperature } from "../units/index.ts";
+import { type Rule, rule } from "../workings/index.ts";
+import { citeFact } from "./cite-fact.ts";
+import type { Atmosphere, Figure, FluidRow, MaterialsFacts, PreferenceId, Rating, Rubber, SleeveMaterial, Style } from "./facts.ts";
+import { acidityLimit, coldLimit, heatLimit, kindsOfLimit, type Limit, softLimit } from "./limit.ts";
+import type { Reason } from "./reason.ts";
+
+/** What one style makes of one fluid: the worst of its parts. */
+export interface Meeting {
+  readonly rating: Rating;
+  /** Whether the deciding cell rests on a source that was read. */
+  readonly seen: boolean;
+  /** Made once: it says the same for every question. */
+  readonly reason: Reason;
+}
+
+/** One style, ready for comparing. */
+export interface ReadyStyle {
+  readonly fact: Style;
+  readonly index: number;
+  readonly heat: Readonly<Record<Atmosphere, Limit>>;
+  readonly cold: Limit;
+  readonly acidity: { readonly min: Limit; readonly max: Limit };
+  readonly speed: Limit;
+  readonly pressure: { readonly turning: Limit; readonly stroking: Limit; readonly stem: Limit };
+  readonly meetings: readonly Meeting[];
+  /** Set when it never goes on a turning shaft. */
+  readonly notTurning: Citation | undefined;
+  /** Whether its fibre or metal cuts a soft sleeve. */
+  readonly hardFibre: boolean;
+  readonly lubricated: boolean;
+  readonly hardnessRule: Rule;
+  readonly indexRule: Rule;
+  readonly scoreRule: Rule;
+}
+
+/** All facts, ready for comparing; made once for each set of facts. */
+export interface Ready {
+  readonly facts: MaterialsFacts;
+  readonly styles: readonly ReadyStyle[];
+  readonly byId: ReadonlyMap<string, ReadyStyle>;
+  readonly fluidIndex: ReadonlyMap<string, number>;
+  readonly sleeves: ReadonlyMap<string, SleeveMaterial>;
+  readonly rubbers: ReadonlyMap<string, Rubber>;
+  readonly weights: Readonly<Record<PreferenceId, number>>;
+}
+
+export const preferences: readonly PreferenceId[] = [
+  "abrasives",
+  "break-in",
+  "conformity",
+  "colour",
+  "stock",
+  "extrusion",
+  "conductivity",
+  "service",
+  "caution",
+  "unknown",
+];
+
+const rank: Readonly<Record<Rating, number>> = { S: 0, C: 1, N: 2 };
+
+/** An id as the files spell it, from what a person wrote. */
+export function spelt(id: string): string {
+  return id.trim().toLowerCase().replace(/[_\s]+/gu, "-");
+}
+
+function meeting(style: Style, fluid: FluidRow): Meeting {
+  let worst: { rating: Rating; chemistry: string; seen: boolean; citation: Citation; either: boolean } = {
+    rating: "S",
+    chemistry: style.made.parts[0]?.[0] ?? style.family,
+    seen: false,
+    citation: cite("memory"),
+    either: false,
+  };
+  let first = true;
+  for (const alternatives of style.made.parts) {
+    // A part that may be one of several is as good as the best of them, and a caution where they differ.
+    const cells = alternatives.flatMap((chemistry) => {
+      const cell = fluid.cells[chemistry];
+      return cell ? [{ chemistry, cell }] : [];
+    });
+    const [best] = [...cells].sort((a, b) => rank[a.cell.rating] - rank[b.cell.rating]);
+    if (!best) continue;
+    const either = cells.some(({ cell }) => cell.rating !== best.cell.rating);
+    const rating: Rating = either && best.cell.rating === "S" ? "C" : best.cell.rating;
+    const heavier = rank[rating] > rank[worst.rating] || (rank[rating] === rank[worst.rating] && best.cell.seen && !worst.seen);
+    if (first || heavier) {
+      const citation = citeFact(best.cell);
+      worst = { rating, chemistry: best.chemistry, seen: best.cell.seen, citation, either };
+    }
+    first = false;
+  }
+  const { rating, chemistry, seen, citation } = worst;
+  const says = { id: saysOf(rating, worst.either), with: { fluid: fluid.id, chemistry } };
+  const clears = rating === "N" && !seen ? { clears: { id: "clear-by-own-chart", with: { fluid: fluid.id } } } : {};
+  const kind = rating === "N" ? "stop" : rating === "C" ? "warn" : "holds";
+  return { rating, seen, reason: { kind, constraint: "chemistry", says, citation, ...clears } };
+}
+
+function saysOf(rating: Rating, either: boolean): string {
+  if (rating === "N") return "chemistry-stops";
+  if (rating === "C") return either ? "chemistry-depends-on-make" : "chemistry-caution";
+  return "chemistry-holds";
+}
+
+function readyStyle(style: Style, index: number, facts: MaterialsFacts): ReadyStyle {
+  const { id } = style;
+  const { selection } = facts;
+  const lubricants = facts.lubricants.filter((entry) => style.made.lubricants.includes(entry.id));
+  const share = selection.warnShare.value ?? 1;
+  const { inAir, inWater, inSteam, inert, min } = style.temperature;
+  const heat = (own: Figure<Temperature>, name: string, air: boolean) => heatLimit(own, lubricants, share, air, `${id}-${name}-margin`);
+  // Where liquid water sets no limit, what leaks out flashes: the limit in steam stands in, or that in air.
+  const water = inWater.notLimiting ? (inSteam.value === null ? inAir : inSteam) : inWater;
+  const soft = (figure: Figure, of: "speed" | "pressure", name: string) =>
+    softLimit(figure, { id: `${id}-${name}-margin`, input: of, of: kindsOfLimit[of] });
+  const never = selection.notTurning.styles[id];
+  return {
+    fact: style,
+    index,
+    heat: {
+      air: heat(inAir, "heat-in-air", true),
+      water: heat(water, "heat-in-water", false),
+      steam: heat(inSteam, "heat-in-steam", false),
+      inert: heat(inert, "heat-inert", false),
+      other: heat(inAir, "heat", true),
+    },
+    cold: coldLimit(min, `${id}-cold-margin`),
+    acidity: {
+      min: acidityLimit(style.pH.min, "min", lubricants, selection.phMargin.value ?? 0, `${id}-least-ph-margin`),
+      max: acidityLimit(style.pH.max, "max", lubricants, selection.phMargin.value ?? 0, `${id}-most-ph-margin`),
+    },
+    speed: soft(style.speed, "speed", "speed"),
+    pressure: {
+      turning: soft(style.pressure.turning, "pressure", "turning-pressure"),
+      stroking: soft(style.pressure.stroking, "pressure", "stroking-pressure"),
+      stem: soft(style.pressure.stem, "pressure", "stem-pressure"),
+    },
+    meetings: facts.fluids.map((fluid) => meeting(style, fluid)),
+    notTurning: never ? citeFact({ origin: never, seen: never.some(({ source }) => source !== "memory") }) : undefined,
+    hardFibre: selection.hardFibre.families.includes(style.family) || selection.hardFibre.styles.includes(id),
+    lubricated: style.made.lubricants.length > 0 || style.made.notStated.includes("lubricant"),
+    hardnessRule: rule({
+      id: `${id}-hardness-margin`,
+      symbol: "ΔH",
+      expression: "H − H_min",
+      unit: "1",
+      inputs: [
+        { symbol: "H", name: "hardness", unit: "1" },
+        { symbol: "H_min", name: "hardness-limit", unit: "1" },
+      ],
+      citation: citeFact(facts.sleeveFloor),
+    }),
+    indexRule: rule({
+      id: `${id}-pressure-speed-index`,
+      symbol: "u",
+      expression: "(p / p_max) · (v / v_max)",
+      unit: "1",
+      inputs: [
+        { symbol: "p", name: "pressure", unit: "Pa" },
+        { symbol: "p_max", name: "pressure-limit", unit: "Pa" },
+        { symbol: "v", name: "speed", unit: "m/s" },
+        { symbol: "v_max", name: "speed-limit", unit: "m/s" },
+      ],
+      citation: citeFact(facts.index),
+    }),
+    scoreRule: rule({
+      id: `${id}-score`,
+      symbol: "S",
+      expression: preferences.map((name) => `w·${name}`).join(" + "),
+      unit: "1",
+      inputs: preferences.map((name) => ({ symbol: `w·${name}`, name: `preference-${name}`, unit: "1" })),
+      citation: citeFact(selection.weights.abrasives),
+    }),
+  };
+}
+
+function makeReady(facts: MaterialsFacts): Ready {
+  const styles = facts.styles.map((style, index) => readyStyle(style, index, facts));
+  const weights = Object.fromEntries(preferences.map((name) => [name, facts.selection.weights[name].value ?? 0]));
+  return {
+    facts,
+    styles,
+    byId: new Map(styles.map((style) => [style.fact.id, style])),
+    fluidIndex: new Map(facts.fluids.map(({ id }, index) => [id, index])),
+    sleeves: new Map(facts.sleeves.map((sleeve) => [sleeve.id, sleeve])),
+    rubbers: new Map(facts.rubbers.map((rubber) => [rubber.id, rubber])),
+    weights: weights as Record<PreferenceId, number>,
+  };
+}
+
+const made = new WeakMap<MaterialsFacts, Ready>();
+
+/** The facts ready for comparing: worked out the first time, kept as long as the facts are. */
+export function ready(facts: MaterialsFacts): Ready {
+  const kept = made.get(facts);
+  if (kept) return kept;
+  const fresh = makeReady(facts);
+  made.set(facts, fresh);
+  return fresh;
+}
