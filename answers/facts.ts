@@ -5,6 +5,7 @@ import type { FlushFacts } from "@ringwright/core/flush";
 import type { GlandFacts } from "@ringwright/core/gland";
 import type { HeatFacts } from "@ringwright/core/heat";
 import type { DripFacts } from "@ringwright/core/leak";
+import type { MaterialsFacts } from "@ringwright/core/materials";
 import type { RingFacts } from "@ringwright/core/rings";
 import type { RodFacts } from "@ringwright/core/rods";
 import type { RunInFacts } from "@ringwright/core/run-in";
@@ -30,4 +31,5 @@ export interface Facts {
   readonly fit: FitFacts;
   readonly runIn: RunInFacts;
   readonly condition: ConditionFacts;
+  readonly materials: MaterialsFacts;
 }

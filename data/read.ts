@@ -6,6 +6,7 @@ import type { FlushFacts } from "@ringwright/core/flush";
 import { type GlandFiles, readGlandFacts } from "@ringwright/core/gland";
 import type { HeatFacts } from "@ringwright/core/heat";
 import type { DripFacts } from "@ringwright/core/leak";
+import { type MaterialsFacts, readMaterials } from "@ringwright/core/materials";
 import { type RingFile, readRingFacts } from "@ringwright/core/rings";
 import { type RodFile, readRodFacts } from "@ringwright/core/rods";
 import type { RunInFacts, ScheduleFact, StopRuleFact } from "@ringwright/core/run-in";
@@ -74,6 +75,21 @@ function readRunInFacts(): RunInFacts {
   };
 }
 
+function readMaterialsFacts(): MaterialsFacts {
+  const file = (name: string) => readFacts(`materials/${name}.json`);
+  return readMaterials({
+    styles: file("styles"),
+    lubricants: file("lubricants"),
+    elastomers: file("elastomers"),
+    fluids: file("fluids"),
+    sleeves: file("sleeves"),
+    lanternRings: file("lantern-rings"),
+    endRings: file("end-rings"),
+    pressureSpeed: file("pressure-speed"),
+    selection: file("selection"),
+  });
+}
+
 /** Reads every file of facts. */
 export function readAllFacts() {
   return {
@@ -99,5 +115,6 @@ export function readAllFacts() {
     fit: readFitFacts(),
     runIn: readRunInFacts(),
     condition: conditionFacts((inSi(readFacts("limits/condition.json")) as { items: readonly ItemFact[] }).items),
+    materials: readMaterialsFacts(),
   };
 }

@@ -1,5 +1,5 @@
 import type { Says, Shown } from "../workings/index.ts";
-import type { Atmosphere, FluidRow, Solids } from "./facts.ts";
+import type { Atmosphere, FluidRow, HardnessScale, Solids } from "./facts.ts";
 import { softer } from "./hardness.ts";
 import type { Given } from "./judge.ts";
 import { kindsOfLimit, shownAs } from "./limit.ts";
@@ -13,7 +13,7 @@ export interface SleeveHardness {
   /** As measured, or the band usual for its material. */
   readonly measured?: number;
   readonly shown?: Shown;
-  readonly scale: string;
+  readonly scale: HardnessScale;
 }
 
 /** A question put in order once, before the styles are gone through. */
@@ -24,6 +24,7 @@ export interface Asked {
   readonly pressureOf: "turning" | "stroking" | "stem";
   /** Rows of everything that touches the packing, those that the use implies included. */
   readonly fluids: readonly number[];
+  /** None when nothing that touches it is known. */
   readonly atmospheres: readonly Atmosphere[];
   readonly conducts: boolean | null;
   readonly steam: boolean;
@@ -109,7 +110,6 @@ export function putInOrder(ready: Ready, service: Service): Asked {
     }
   }
   if (conducts === false && named.some(({ nature }) => nature.conducts === null)) conducts = null;
-  if (atmospheres.size === 0) atmospheres.add("air");
   const { motion } = service;
   const ids = new Set(named.map(({ id }) => id));
   const sleeve = service.sleeve ?? {};

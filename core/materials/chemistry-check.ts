@@ -10,6 +10,14 @@ import type { ReadyStyle } from "./ready.ts";
 const ownSheet: Citation = cite("item-sheet");
 const noJacket: Says = { id: "jacket-not-said" };
 const noRubber: Says = { id: "rubber-not-said" };
+/** What a style leaves open about its make. */
+const notStated: Readonly<Record<string, Says>> = {
+  carrier: { id: "carrier-not-stated" },
+  treatment: { id: "treatment-not-stated" },
+  wire: { id: "wire-not-stated" },
+  lubricant: { id: "lubricant-not-stated" },
+  core: { id: "core-not-stated" },
+};
 
 /** Everything that touches the packing against everything it is made of. A memory-only "no" gives way to the item's own chart, if that was recorded. */
 export function checkChemistry(judge: Judge, style: ReadyStyle, asked: Asked, item: Item | undefined): void {
@@ -19,7 +27,8 @@ export function checkChemistry(judge: Judge, style: ReadyStyle, asked: Asked, it
   if (asked.fluids.length === 0) return;
   for (const part of made.notStated) {
     if (part === "jacket" || part === "rubber" || (part === "lubricant" && item?.lubricant !== undefined)) continue;
-    judge.say("note", "chemistry", { id: "part-not-stated", with: { part } }, noFigure);
+    const says = notStated[part];
+    if (says) judge.say("note", "chemistry", says, noFigure);
   }
 }
 
@@ -29,7 +38,8 @@ function checkMeetings(judge: Judge, style: ReadyStyle, asked: Asked, item: Item
     if (!meeting) continue;
     const { reason, seen } = meeting;
     const fluid = asked.ready.facts.fluids[row]?.id ?? "";
-    const overridden = reason.kind === "stop" && !seen && fluid !== "oxygen-gas" && item?.suits?.includes(fluid) && item.sheet !== undefined;
+    const overridden =
+      reason.kind === "stop" && !seen && fluid !== "oxygen-gas" && item?.suits?.includes(fluid) && item.sheet !== undefined;
     if (overridden && item?.sheet !== undefined) {
       const says: Says = { id: "chemistry-overridden", with: { fluid, sheet: item.sheet, by: item.recordedBy ?? "not-said" } };
       judge.say("warn", "chemistry", says, ownSheet);
@@ -60,7 +70,10 @@ function checkCore(judge: Judge, asked: Asked, item: Item | undefined): void {
   if (temperature && limit !== null) {
     const over = temperature.value > limit;
     const shown = shownAs(kindsOfLimit.temperature, limit);
-    const says: Says = { id: over ? "rubber-too-hot" : "rubber-bears-heat", with: { given: temperature.shown, limit: shown, rubber: rubber.id } };
+    const says: Says = {
+      id: over ? "rubber-too-hot" : "rubber-bears-heat",
+      with: { given: temperature.shown, limit: shown, rubber: rubber.id },
+    };
     judge.say(over ? "stop" : "holds", "rubber", says, citeFact(rubber.temperature));
   }
 }

@@ -2,11 +2,10 @@ import { cite } from "../sources/index.ts";
 import type { Says } from "../workings/index.ts";
 import type { Asked } from "./asked.ts";
 import { citeFact } from "./cite-fact.ts";
-import { softer } from "./hardness.ts";
 import type { Judge } from "./judge.ts";
 import type { Item } from "./question.ts";
-import type { Compared } from "./reason.ts";
 import type { ReadyStyle } from "./ready.ts";
+import type { Reason } from "./reason.ts";
 
 const ownSheet = cite("item-sheet");
 const softStops: Says = { id: "sleeve-too-soft" };
@@ -32,24 +31,21 @@ export function checkSleeve(judge: Judge, style: ReadyStyle, asked: Asked): void
   const floor = ready.facts.sleeveFloor;
   if (hardness.floor !== "unknown") {
     const citation = citeFact(floor);
-    const limit = floor.value ?? 0;
-    const { measured } = hardness;
-    const inBrinell = measured !== undefined && hardness.scale === "HB";
-    const compared: Compared | undefined = inBrinell
-      ? { kind: "number", given: measured, limit, margin: measured - limit, share: limit / measured }
-      : undefined;
     const below = hardness.floor === "below";
     const kind = below ? (style.hardFibre ? "stop" : "warn") : hardness.floor === "unsure" ? (style.hardFibre ? "ask" : "note") : "holds";
     const says = below ? (style.hardFibre ? softStops : softWarns) : hardness.floor === "unsure" ? softUnsure : sleeveHolds;
-    const reason = { kind, constraint: "sleeve-hardness", says, citation, ...(kind === "stop" ? { clears: clearByHardening } : {}) } as const;
-    judge.add(reason, true, style.hardFibre ? "C" : "B", compared, inBrinell ? [style.hardnessRule, [measured, limit], measured - limit] : undefined);
+    const clears = kind === "stop" ? { clears: clearByHardening } : {};
+    const reason: Reason = { kind, constraint: "sleeve-hardness", says, citation, ...clears };
+    const confidence = style.hardFibre ? "C" : "B";
+    const { measured } = hardness;
+    if (measured !== undefined && hardness.scale === "HB") {
+      judge.weigh(reason, style.hardness, measured, style.hardness.value / measured, true, true, confidence);
+    } else judge.add(reason, true, confidence);
   }
-  const { preferred } = style.fact.sleeve;
-  if (preferred.value === null || hardness.measured === undefined || hardness.floor === "below") return;
-  const scale = hardness.scale === "HRC" || hardness.scale === "HV" ? hardness.scale : "HB";
-  if (!softer(hardness.measured, scale, preferred.value, "HRC", ready.facts.hardnessScales)) return;
+  const wanted = style.preferredHardness;
+  if (!wanted || hardness.measured === undefined || hardness.floor === "below" || hardness.measured >= wanted[hardness.scale]) return;
   const gritty = asked.solids === "fine" || asked.solids === "coarse";
-  judge.say(gritty ? "warn" : "note", "sleeve-hardness", preferHarder, citeFact(preferred));
+  judge.say(gritty ? "warn" : "note", "sleeve-hardness", preferHarder, citeFact(style.fact.sleeve.preferred));
 }
 
 /** Graphite or carbon on chromium or carbon steel with a liquid that conducts. */

@@ -256,7 +256,7 @@ export interface Selection {
   readonly food: Saying;
   readonly lead: Figure;
   readonly galvanic: Fact & { readonly sleeves: readonly string[] };
-  readonly notTurning: Fact & { readonly styles: Readonly<Record<string, readonly Origin[]>> };
+  readonly notTurning: readonly (Fact & { readonly style: string })[];
   readonly hardFibre: Fact & { readonly families: readonly Family[]; readonly styles: readonly string[] };
   readonly gas: Fact;
   readonly release: Fact;

@@ -1,12 +1,15 @@
 import { type Answer, begin } from "../workings/index.ts";
-import type { FluidRow, MaterialsFacts, Rating } from "./facts.ts";
+import type { MaterialsFacts, RatingFact } from "./facts.ts";
 
 /** One row of the fluid matrix, to find its id by. */
 export interface FluidListed {
   readonly id: string;
+  /** Id of its note in words/. */
   readonly note?: string;
-  readonly phase: FluidRow["nature"]["phase"];
-  readonly cells: readonly { readonly chemistry: string; readonly rating: Rating; readonly seen: boolean; readonly cell: FluidRow["cells"][string] }[];
+  /** Id of its name in words/. */
+  readonly name: string;
+  readonly phase?: "liquid" | "gas";
+  readonly cells: readonly { readonly chemistry: string; readonly cell: RatingFact }[];
 }
 
 /**
@@ -19,17 +22,24 @@ export interface FluidListed {
  * Source: each cell carries its own; most are memory and say so.
  * @example fluidsList({ find: "sulfuric" }, facts).value.fluids // sulfuric-concentrated-above-70, oleum-fuming-sulfuric
  */
-export function fluidsList(question: { readonly find?: string }, facts: MaterialsFacts): Answer<{ readonly fluids: readonly FluidListed[] }> {
-  const wanted = question.find?.trim().toLowerCase().replace(/[_\s]+/gu, "-");
+export function fluidsList(
+  question: { readonly find?: string },
+  facts: MaterialsFacts,
+): Answer<{ readonly fluids: readonly FluidListed[] }> {
+  const wanted = question.find
+    ?.trim()
+    .toLowerCase()
+    .replace(/[_\s]+/gu, "-");
   const rows = facts.fluids.filter(({ id }) => wanted === undefined || id.includes(wanted));
   return begin().found({
     fluids: rows.map(({ id, note, nature, cells }) => ({
       id,
       ...(note === undefined ? {} : { note }),
-      phase: nature.phase,
+      name: id,
+      ...(nature.phase === null ? {} : { phase: nature.phase }),
       cells: facts.chemistries.flatMap((chemistry) => {
         const cell = cells[chemistry];
-        return cell ? [{ chemistry, rating: cell.rating, seen: cell.seen, cell }] : [];
+        return cell ? [{ chemistry, cell }] : [];
       }),
     })),
   });

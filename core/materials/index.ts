@@ -1,4 +1,6 @@
-export type { MaterialsFacts } from "./facts.ts";
+export type { Family, MaterialsFacts, Origin, RatingFact, SeatingPolicy, Style } from "./facts.ts";
+export { type FluidListed, fluidsList } from "./fluids.ts";
+export { type Line, type Material, type MaterialLine, material } from "./material.ts";
 export { type Materials, materials } from "./materials.ts";
 export {
   type Condition,
@@ -17,8 +19,6 @@ export {
   uses,
 } from "./question.ts";
 export { readMaterials } from "./read.ts";
-export type { Binding, Candidate, Reason, Rejected } from "./reason.ts";
-export { type FluidListed, fluidsList } from "./fluids.ts";
-export { material } from "./material.ts";
+export { preferences } from "./ready.ts";
+export type { Binding, Candidate, Compared, Reason, Rejected } from "./reason.ts";
 export { familyOf, type Setting, type StyleFacts, styleFacts } from "./style-facts.ts";
-export type { Family, SeatingPolicy, Style } from "./facts.ts";

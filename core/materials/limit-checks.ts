@@ -1,9 +1,9 @@
 import { quantity } from "../units/index.ts";
 import type { Asked } from "./asked.ts";
 import { citeFact } from "./cite-fact.ts";
-import type { Item } from "./question.ts";
-import type { Judge, Verdicts } from "./judge.ts";
+import { type Judge, least, most, mostOfAny, type Verdicts } from "./judge.ts";
 import { kindsOfLimit, type Limit, shownAs } from "./limit.ts";
+import type { Item } from "./question.ts";
 import type { ReadyStyle } from "./ready.ts";
 
 const freezing = quantity("temperature", 0, "degC");
@@ -17,6 +17,7 @@ const heatVerdicts: Verdicts = {
   clears: "clear-by-cooling",
   clearsBySheet: "clear-by-cooling-or-sheet",
 };
+const heatOfUnknown: Verdicts = { ...heatVerdicts, warn: "temperature-above-limit-in-air" };
 const coldVerdicts: Verdicts = {
   constraint: "cold",
   holds: "cold-holds",
@@ -83,19 +84,25 @@ export function checkHeatAndAcid(judge: Judge, style: ReadyStyle, asked: Asked, 
   if (temperature) {
     for (const atmosphere of asked.atmospheres) {
       const limit = own(style.heat[atmosphere], item?.temperature, "temperature");
-      judge.compare(heatVerdicts, limit, temperature, heatShare(temperature.value, limit.value));
+      judge.compare(heatVerdicts, limit, temperature, heatShare(temperature.value, limit.value), most);
+    }
+    if (asked.atmospheres.length === 0) {
+      const limit = own(style.heat.unknown, item?.temperature, "temperature");
+      judge.compare(heatOfUnknown, limit, temperature, heatShare(temperature.value, limit.value), mostOfAny);
     }
     // No figure for cold is worth asking about only where it is cold.
     const nullBelow = asked.ready.facts.selection.nullMinBelow.value ?? freezing;
     if (!style.cold.missing || temperature.value < nullBelow) {
-      judge.compare(coldVerdicts, style.cold, temperature, coldShare(temperature.value, style.cold.value), true);
+      judge.compare(coldVerdicts, style.cold, temperature, coldShare(temperature.value, style.cold.value), least);
     }
   }
   if (pH) {
-    const least = own(style.acidity.min, item?.pHMin, "ph");
-    const most = own(style.acidity.max, item?.pHMax, "ph");
-    if (pH.value - least.value <= most.value - pH.value) judge.compare(acidVerdicts, least, pH, acidShare(pH.value - least.value), true);
-    else judge.compare(acidVerdicts, most, pH, acidShare(most.value - pH.value));
+    const lowEnd = own(style.acidity.min, item?.pHMin, "ph");
+    const highEnd = own(style.acidity.max, item?.pHMax, "ph");
+    const low = pH.value - lowEnd.value;
+    const high = highEnd.value - pH.value;
+    if (low <= high) judge.compare(acidVerdicts, lowEnd, pH, acidShare(low), least);
+    else judge.compare(acidVerdicts, highEnd, pH, acidShare(high), most);
   }
 }
 
@@ -105,10 +112,10 @@ export function checkSpeedAndPressure(judge: Judge, style: ReadyStyle, asked: As
   const speedLimit = own(style.speed, item?.speed, "speed");
   const pressureLimit = own(style.pressure[asked.pressureOf], item?.pressure, "pressure");
   if (speed && asked.rotating) {
-    judge.compare(speedVerdicts, speedLimit, speed, speed.value / speedLimit.value, false, "top");
+    judge.compare(speedVerdicts, speedLimit, speed, speed.value / speedLimit.value, mostOfAny);
   }
   if (pressure && pressure.value > 0) {
-    judge.compare(pressureVerdicts, pressureLimit, pressure, pressure.value / pressureLimit.value, false, "top");
+    judge.compare(pressureVerdicts, pressureLimit, pressure, pressure.value / pressureLimit.value, mostOfAny);
   }
   if (speed && pressure && asked.rotating && pressure.value > 0) checkIndex(judge, style, asked, speedLimit, pressureLimit);
 }

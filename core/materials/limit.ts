@@ -67,7 +67,14 @@ interface Sources {
   readonly least?: boolean;
 }
 
-function limitFrom(fact: Fact, value: number | null, warn: number, top: number, missing: boolean, { id, input, of, least }: Sources): Limit {
+function limitFrom(
+  fact: Fact,
+  value: number | null,
+  warn: number,
+  top: number,
+  missing: boolean,
+  { id, input, of, least }: Sources,
+): Limit {
   const known = value ?? (least ? -Infinity : Infinity);
   const citation = value === null ? noFigure : citeFact(fact);
   return {

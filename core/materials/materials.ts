@@ -1,5 +1,5 @@
 import { cite } from "../sources/index.ts";
-import { type Answer, begin, outside, type Refused, refuse, type Says } from "../workings/index.ts";
+import { type Answer, begin, outside, type Refused, type Rule, refuse, type Says } from "../workings/index.ts";
 import { type Asked, putInOrder } from "./asked.ts";
 import { checkChemistry } from "./chemistry-check.ts";
 import { checkEquipment, checkGalvanic, checkSleeve } from "./equipment-checks.ts";
@@ -9,10 +9,10 @@ import { checkHeatAndAcid, checkSpeedAndPressure } from "./limit-checks.ts";
 import type { Item, Service } from "./question.ts";
 import { type Ready, type ReadyStyle, ready, spelt } from "./ready.ts";
 import type { Candidate, ConstraintId, Reason, Rejected } from "./reason.ts";
-import { scoreOf } from "./score.ts";
-import { type Sensitive, sensitivities } from "./sensitive.ts";
-import { checkMotion, checkRelease, checkUse } from "./use-checks.ts";
+import { scoreParts } from "./score.ts";
+import { type Sensitive, Sensitivity } from "./sensitive.ts";
 import { noteService } from "./service-notes.ts";
+import { checkMotion, checkRelease, checkUse } from "./use-checks.ts";
 
 /** What one change would let in: a style that fails on a single constraint. */
 export interface Nearly {
@@ -39,7 +39,7 @@ const nothing: Reason = {
 
 /** Refuses an id that the facts do not have, with those that they do. */
 function unknownId(input: string, given: string, allowed: Iterable<string>): Refused {
-  return refuse({ kind: "not-known", input, given, allowed: [...allowed], says: { id: "id-not-known", with: { input, given } } });
+  return refuse({ kind: "not-known", input, given, allowed: [...allowed], says: { id: "material-id-not-known", with: { input, given } } });
 }
 
 function numbersOutside(service: Service): Refused | undefined {
@@ -144,31 +144,32 @@ export function materials(service: Service, facts: MaterialsFacts): Answer<Mater
   const work = begin();
   noteService(work, asked);
 
+  const writeStep = (margin: Rule, inputs: readonly number[], value: number) => void work.step(margin, inputs, value);
   const ranked: (Candidate & { readonly warnings: number })[] = [];
   const rejected: Rejected[] = [];
   const nearly: Nearly[] = [];
+  const sensitivity = new Sensitivity();
   for (const style of made.styles) {
     const judge = judged(style, asked);
     const { id, family } = style.fact;
     const binding = judge.binding(nothing);
-    if (judge.step) work.step(judge.step[0], judge.step[1], judge.step[2]);
-    if (judge.index) work.step(judge.index[0], judge.index[1], judge.index[2]);
+    judge.writeMargin(writeStep);
+    sensitivity.look(id, judge);
     if (judge.stops > 0) {
       rejected.push({ style: id, family, binding, because: judge.reasons });
       const clears = judge.firstStop?.clears;
       if (judge.stops === 1 && judge.firstStop && clears) nearly.push({ style: id, constraint: judge.firstStop.constraint, clears });
       continue;
     }
-    const { score, parts } = scoreOf(style, asked, judge);
-    work.step(
-      style.scoreRule,
-      parts.map(({ value }) => value),
-      score,
-    );
+    if (judge.index) work.step(judge.index[0], judge.index[1], judge.index[2]);
+    const contributions = scoreParts(style, asked, judge);
+    let score = 0;
+    for (const part of contributions) score += part;
+    work.step(style.scoreRule, contributions, score);
     const standing = judge.asks > 0 ? "ask" : judge.warnings > 0 ? "look" : "fits";
-    ranked.push({ style: id, family, standing, score, contributions: parts, binding, because: judge.reasons, warnings: judge.warnings });
+    ranked.push({ style: id, family, standing, score, contributions, binding, because: judge.reasons, warnings: judge.warnings });
   }
   ranked.sort((a, b) => b.score - a.score || a.warnings - b.warnings || (a.style < b.style ? -1 : 1));
   if (ranked.length === 0) work.warn({ kind: "limit", says: { id: "no-material-fits" } });
-  return work.found({ ranked, rejected, nearly, sensitive: sensitivities(ranked, rejected) });
+  return work.found({ ranked, rejected, nearly, sensitive: sensitivity.found() });
 }

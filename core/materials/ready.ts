@@ -2,8 +2,20 @@ import { type Citation, cite } from "../sources/index.ts";
 import type { Temperature } from "../units/index.ts";
 import { type Rule, rule } from "../workings/index.ts";
 import { citeFact } from "./cite-fact.ts";
-import type { Atmosphere, Figure, FluidRow, MaterialsFacts, PreferenceId, Rating, Rubber, SleeveMaterial, Style } from "./facts.ts";
-import { acidityLimit, coldLimit, heatLimit, kindsOfLimit, type Limit, softLimit } from "./limit.ts";
+import type {
+  Atmosphere,
+  Figure,
+  FluidRow,
+  HardnessScale,
+  MaterialsFacts,
+  PreferenceId,
+  Rating,
+  Rubber,
+  SleeveMaterial,
+  Style,
+} from "./facts.ts";
+import { onScale } from "./hardness.ts";
+import { acidityLimit, coldLimit, heatLimit, kindsOfLimit, type Limit, marginRule, shownAs, softLimit } from "./limit.ts";
 import type { Reason } from "./reason.ts";
 
 /** What one style makes of one fluid: the worst of its parts. */
@@ -19,7 +31,7 @@ export interface Meeting {
 export interface ReadyStyle {
   readonly fact: Style;
   readonly index: number;
-  readonly heat: Readonly<Record<Atmosphere, Limit>>;
+  readonly heat: Readonly<Record<Atmosphere | "unknown", Limit>>;
   readonly cold: Limit;
   readonly acidity: { readonly min: Limit; readonly max: Limit };
   readonly speed: Limit;
@@ -30,7 +42,11 @@ export interface ReadyStyle {
   /** Whether its fibre or metal cuts a soft sleeve. */
   readonly hardFibre: boolean;
   readonly lubricated: boolean;
-  readonly hardnessRule: Rule;
+  /** The hardness that is wanted under it, on each scale; infinite where the scale ends before it. */
+  readonly preferredHardness: Readonly<Record<HardnessScale, number>> | undefined;
+  /** Whether each fluid is one it is usual in. */
+  readonly usualIn: readonly boolean[];
+  readonly hardness: { readonly kind: "number"; readonly value: number; readonly rule: Rule };
   readonly indexRule: Rule;
   readonly scoreRule: Rule;
 }
@@ -63,7 +79,10 @@ const rank: Readonly<Record<Rating, number>> = { S: 0, C: 1, N: 2 };
 
 /** An id as the files spell it, from what a person wrote. */
 export function spelt(id: string): string {
-  return id.trim().toLowerCase().replace(/[_\s]+/gu, "-");
+  return id
+    .trim()
+    .toLowerCase()
+    .replace(/[_\s]+/gu, "-");
 }
 
 function meeting(style: Style, fluid: FluidRow): Meeting {
@@ -105,6 +124,12 @@ function saysOf(rating: Rating, either: boolean): string {
   return "chemistry-holds";
 }
 
+function preferredOn(wanted: number | null, { hardnessScales }: MaterialsFacts): Record<HardnessScale, number> | undefined {
+  if (wanted === null) return undefined;
+  const on = (scale: HardnessScale) => onScale(wanted, "HRC", scale, hardnessScales) ?? Infinity;
+  return { HB: on("HB"), HRC: on("HRC"), HV: on("HV") };
+}
+
 function readyStyle(style: Style, index: number, facts: MaterialsFacts): ReadyStyle {
   const { id } = style;
   const { selection } = facts;
@@ -116,16 +141,25 @@ function readyStyle(style: Style, index: number, facts: MaterialsFacts): ReadySt
   const water = inWater.notLimiting ? (inSteam.value === null ? inAir : inSteam) : inWater;
   const soft = (figure: Figure, of: "speed" | "pressure", name: string) =>
     softLimit(figure, { id: `${id}-${name}-margin`, input: of, of: kindsOfLimit[of] });
-  const never = selection.notTurning.styles[id];
+  const air = heat(inAir, "heat-in-air", true);
+  const other = heat(inAir, "heat", true);
+  const inWaterLimit = heat(water, "heat-in-water", false);
+  const steam = heat(inSteam, "heat-in-steam", false);
+  const withoutAir = heat(inert, "heat-inert", false);
+  const known = [air, inWaterLimit, steam, withoutAir].map(({ value }) => value).filter(Number.isFinite);
+  const best = Math.max(...known, air.value);
+  const never = selection.notTurning.find((fact) => fact.style === id);
   return {
     fact: style,
     index,
     heat: {
-      air: heat(inAir, "heat-in-air", true),
-      water: heat(water, "heat-in-water", false),
-      steam: heat(inSteam, "heat-in-steam", false),
-      inert: heat(inert, "heat-inert", false),
-      other: heat(inAir, "heat", true),
+      air,
+      water: inWaterLimit,
+      steam,
+      inert: withoutAir,
+      other,
+      // Not knowing what touches it, only what is too hot in every fluid is too hot.
+      unknown: { ...air, warn: air.value, top: best, topShown: shownAs(kindsOfLimit.temperature, best) },
     },
     cold: coldLimit(min, `${id}-cold-margin`),
     acidity: {
@@ -139,20 +173,16 @@ function readyStyle(style: Style, index: number, facts: MaterialsFacts): ReadySt
       stem: soft(style.pressure.stem, "pressure", "stem-pressure"),
     },
     meetings: facts.fluids.map((fluid) => meeting(style, fluid)),
-    notTurning: never ? citeFact({ origin: never, seen: never.some(({ source }) => source !== "memory") }) : undefined,
+    notTurning: never && citeFact(never),
     hardFibre: selection.hardFibre.families.includes(style.family) || selection.hardFibre.styles.includes(id),
     lubricated: style.made.lubricants.length > 0 || style.made.notStated.includes("lubricant"),
-    hardnessRule: rule({
-      id: `${id}-hardness-margin`,
-      symbol: "ΔH",
-      expression: "H − H_min",
-      unit: "1",
-      inputs: [
-        { symbol: "H", name: "hardness", unit: "1" },
-        { symbol: "H_min", name: "hardness-limit", unit: "1" },
-      ],
-      citation: citeFact(facts.sleeveFloor),
-    }),
+    preferredHardness: preferredOn(style.sleeve.preferred.value, facts),
+    usualIn: facts.fluids.map((fluid) => style.services.fluids.includes(fluid.id)),
+    hardness: {
+      kind: "number",
+      value: facts.sleeveFloor.value ?? 0,
+      rule: marginRule(`${id}-hardness-margin`, kindsOfLimit.hardness, "hardness", citeFact(facts.sleeveFloor), true),
+    },
     indexRule: rule({
       id: `${id}-pressure-speed-index`,
       symbol: "u",

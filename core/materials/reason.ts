@@ -1,6 +1,6 @@
 import type { Citation } from "../sources/index.ts";
 import type { Says } from "../workings/index.ts";
-import type { Confidence, Family, PreferenceId } from "./facts.ts";
+import type { Confidence, Family } from "./facts.ts";
 
 /** What a packing can fail on. */
 export type ConstraintId =
@@ -63,19 +63,14 @@ export interface Binding {
   readonly confidence: Confidence;
 }
 
-/** One part of a score: weight times how well it fits, from -1 to 1. */
-export interface Contribution {
-  readonly id: PreferenceId;
-  readonly value: number;
-}
-
 export interface Candidate {
   readonly style: string;
   readonly family: Family;
   /** `ask` where a limit is not known and the item's own sheet is needed. */
   readonly standing: "fits" | "look" | "ask";
   readonly score: number;
-  readonly contributions: readonly Contribution[];
+  /** Weight times fit for each of `preferences`, in their order. */
+  readonly contributions: readonly number[];
   readonly binding: Binding;
   readonly because: readonly Reason[];
 }

@@ -1,9 +1,7 @@
-import type { PreferenceId } from "./facts.ts";
 import type { Asked } from "./asked.ts";
-import { softer } from "./hardness.ts";
+import type { PreferenceId } from "./facts.ts";
 import type { Judge } from "./judge.ts";
 import { preferences, type ReadyStyle } from "./ready.ts";
-import type { Contribution } from "./reason.ts";
 
 const unit = (value: number) => Math.max(-1, Math.min(1, value));
 /** A class of 1 to 4 as -1 to 1; not known counts for nothing. */
@@ -13,17 +11,12 @@ type Fit = (style: ReadyStyle, asked: Asked, judge: Judge) => number;
 
 /** How well a style fits by each preference, from -1 to 1 (the last two count what was said). Our own proposal throughout. */
 const fits: Readonly<Record<PreferenceId, Fit>> = {
-  abrasives({ fact }, { solids, hardness, ready }) {
-    const wanted = fact.sleeve.preferred.value;
-    const scale = hardness.scale === "HRC" || hardness.scale === "HV" ? hardness.scale : "HB";
-    const tooSoft =
-      wanted !== null &&
-      (hardness.measured === undefined
-        ? hardness.floor === "below" || hardness.floor === "unsure"
-        : softer(hardness.measured, scale, wanted, "HRC", ready.facts.hardnessScales));
+  abrasives({ fact, preferredHardness }, { solids, hardness }) {
+    const { measured, scale, floor } = hardness;
+    const softSleeve = measured === undefined ? floor === "below" || floor === "unsure" : measured < (preferredHardness?.[scale] ?? 0);
     const need = solids === "coarse" ? 3 : solids === "fine" ? 2 : undefined;
     const match = need === undefined || fact.abrasives.class === null ? 0 : (fact.abrasives.class - need) / 2;
-    return unit(match - (tooSoft ? 0.5 : 0));
+    return unit(match - (preferredHardness && softSleeve ? 0.5 : 0));
   },
   "break-in"({ fact }, { rotating, service }) {
     if (!rotating) return 0;
@@ -47,25 +40,17 @@ const fits: Readonly<Record<PreferenceId, Fit>> = {
     const matters = starved ? 1 : Math.min(1, (speed?.value ?? 0) / 20);
     return unit((rank - 1.5) / 1.5) * matters;
   },
-  service({ fact }, { fluids, ready, pressureOf, service }) {
-    const { services } = fact;
-    const known = fluids.some((row) => services.fluids.includes(ready.facts.fluids[row]?.id ?? ""));
-    const moves = services.motions.includes(service.motion === "agitator" ? "agitator" : pressureOf);
+  service({ fact, usualIn }, { fluids, pressureOf, service }) {
+    const known = fluids.some((row) => usualIn[row]);
+    const moves = fact.services.motions.includes(service.motion === "agitator" ? "agitator" : pressureOf);
     return (known ? 0.5 : 0) + (moves ? 0.5 : -0.5);
   },
   caution: (_style, _asked, judge) => judge.warnings,
   unknown: (_style, _asked, judge) => judge.asks,
 };
 
-/** The score of one style, each part visible. */
-export function scoreOf(style: ReadyStyle, asked: Asked, judge: Judge): { readonly score: number; readonly parts: readonly Contribution[] } {
+/** The parts of the score of one style, in the order of `preferences`; their sum is the score. */
+export function scoreParts(style: ReadyStyle, asked: Asked, judge: Judge): readonly number[] {
   const { weights } = asked.ready;
-  const parts: Contribution[] = [];
-  let score = 0;
-  for (const id of preferences) {
-    const value = weights[id] * fits[id](style, asked, judge);
-    score += value;
-    parts.push({ id, value: value === 0 ? 0 : value });
-  }
-  return { score, parts };
+  return preferences.map((id) => weights[id] * fits[id](style, asked, judge) || 0);
 }

@@ -1,34 +1,41 @@
-import type { Candidate, Compared, Reason, Rejected } from "./reason.ts";
+import type { Judge } from "./judge.ts";
+import type { ConstraintId } from "./reason.ts";
 
-/** An input that need only be a little wrong for the answer to change. */
+/** An input that need only be a tenth wrong for the answer to change. */
 export interface Sensitive {
-  readonly input: "temperature" | "speed" | "pressure" | "ph" | "sleeve-hardness";
-  /** Styles that would be stopped if it were a tenth nearer the limit. */
+  readonly input: "temperature" | "speed" | "pressure" | "pH";
+  /** Styles that would then be stopped. */
   readonly lost: readonly string[];
-  /** Styles that would no longer be stopped by it if it were a tenth further off. */
+  /** Styles that would then no longer be stopped. */
   readonly gained: readonly string[];
 }
 
-const inputs = ["temperature", "speed", "pressure", "ph", "sleeve-hardness"] as const;
+const inputs: Readonly<Partial<Record<ConstraintId, Sensitive["input"]>>> = {
+  temperature: "temperature",
+  cold: "temperature",
+  speed: "speed",
+  pressure: "pressure",
+  ph: "pH",
+};
 
-function tight(binding: { readonly constraint: string; readonly compared?: Compared }, input: string, rejected: boolean): boolean {
-  if (binding.constraint !== input || !binding.compared) return false;
-  const { share } = binding.compared;
-  // A figure a tenth out: uses above 1/1.1 of a limit pass it, uses up to 1/0.9 come back under it.
-  return rejected ? share <= 1 / 0.9 : share > 1 / 1.1;
-}
+/** Gathers, style by style, which inputs a tenth wrong would change who is in and who is out. */
+export class Sensitivity {
+  readonly #byInput = new Map<Sensitive["input"], { readonly lost: string[]; readonly gained: string[] }>();
 
-const onlyStop = (because: readonly Reason[]) => because.filter(({ kind }) => kind === "stop").length === 1;
-
-/** Which inputs, a tenth wrong, would change who is in and who is out by their binding constraint. */
-export function sensitivities(ranked: readonly Candidate[], rejected: readonly Rejected[]): readonly Sensitive[] {
-  const found: Sensitive[] = [];
-  for (const input of inputs) {
-    const lost: string[] = [];
-    const gained: string[] = [];
-    for (const { style, binding } of ranked) if (tight(binding, input, false)) lost.push(style);
-    for (const { style, binding, because } of rejected) if (tight(binding, input, true) && onlyStop(because)) gained.push(style);
-    if (lost.length + gained.length > 0) found.push({ input, lost, gained });
+  look(style: string, judge: Judge): void {
+    if (judge.stops > 1) return;
+    for (const constraint of judge.swings) {
+      const input = inputs[constraint];
+      // A single stop goes away only when it is this one; nothing is lost that is already stopped.
+      if (input === undefined || (judge.stops === 1 && judge.firstStop?.constraint !== constraint)) continue;
+      const found = this.#byInput.get(input) ?? { lost: [], gained: [] };
+      this.#byInput.set(input, found);
+      const list = judge.stops === 1 ? found.gained : found.lost;
+      if (!list.includes(style)) list.push(style);
+    }
   }
-  return found;
+
+  found(): readonly Sensitive[] {
+    return [...this.#byInput].map(([input, { lost, gained }]) => ({ input, lost, gained }));
+  }
 }

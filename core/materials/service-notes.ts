@@ -13,13 +13,13 @@ export function noteService(work: Workings, asked: Asked): void {
   const say = (kind: Kind, id: string, input: string, citation?: Citation, values?: Readonly<Record<string, Shown>>) =>
     work.warn({ kind, input, says: values ? { id, with: values } : { id }, ...(citation ? { citation } : {}) });
 
-  if (asked.fluids.length === 0) say("gap", "fluids-not-known", "fluids");
-  if (service.temperature === undefined) say("gap", "temperature-not-known", "temperature");
-  if (service.pressure === undefined) say("gap", "pressure-not-known", "pressure");
-  if (asked.rotating && service.speed === undefined) say("gap", "speed-not-known", "speed");
-  if (service.pH === undefined && asked.conducts !== false && asked.fluids.length > 0) say("gap", "ph-not-known", "pH");
-  if (asked.hardness.floor === "unknown") say("gap", "sleeve-not-known", "sleeve");
-  if (asked.condition.overall === undefined) say("gap", "condition-not-known", "condition");
+  if (asked.fluids.length === 0) say("gap", "material-without-fluids", "fluids");
+  if (service.temperature === undefined) say("gap", "material-without-temperature", "temperature");
+  if (service.pressure === undefined) say("gap", "material-without-pressure", "pressure");
+  if (asked.rotating && service.speed === undefined) say("gap", "material-without-speed", "speed");
+  if (service.pH === undefined && asked.conducts !== false && asked.fluids.length > 0) say("gap", "material-without-ph", "pH");
+  if (asked.hardness.floor === "unknown") say("gap", "material-without-sleeve", "sleeve");
+  if (asked.condition.overall === undefined) say("gap", "material-without-condition", "condition");
   for (const says of asked.elsewhere) work.warn({ kind: "outside-validity", input: "fluids", says });
 
   if (asked.gas === true) {
@@ -40,8 +40,7 @@ export function noteService(work: Workings, asked: Asked): void {
   const { measured, scale } = asked.hardness;
   const quartz = ready.facts.quartz.min;
   if (gritty && measured !== undefined && quartz !== null) {
-    const on = scale === "HRC" || scale === "HV" ? scale : "HB";
-    if (softer(measured, on, quartz, "HV", ready.facts.hardnessScales)) {
+    if (softer(measured, scale, quartz, "HV", ready.facts.hardnessScales)) {
       say("note", "softer-than-the-grit-is-cut", "sleeve", citeFact(ready.facts.quartz));
     }
   }

@@ -1,6 +1,6 @@
+import type { Density, Length, Stress } from "../units/index.ts";
 import type { Band, Rule } from "../workings/index.ts";
 import { type Answer, begin, refuse, rule } from "../workings/index.ts";
-import type { Density, Length, Stress } from "../units/index.ts";
 import { citeFact } from "./cite-fact.ts";
 import type { BandOf, Family, Figure, MaterialsFacts, SeatingPolicy, Style } from "./facts.ts";
 import { ready, spelt } from "./ready.ts";
@@ -99,7 +99,7 @@ export function styleFacts(id: string, facts: MaterialsFacts): Answer<StyleFacts
       input: "material",
       given: id,
       allowed: [...byId.keys()],
-      says: { id: "id-not-known", with: { input: "material", given: id } },
+      says: { id: "material-id-not-known", with: { input: "material", given: id } },
     });
   }
   const kept = prepared.get(style) ?? prepare(style);
