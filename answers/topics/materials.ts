@@ -1,3 +1,4 @@
+import { motions, releases } from "@ringwright/core/box";
 import {
   conditions,
   cooling,
@@ -6,9 +7,7 @@ import {
   hardnessScales,
   material,
   materials,
-  motions,
   phases,
-  releases,
   solidsLevels,
   uses,
 } from "@ringwright/core/materials";

@@ -3,9 +3,10 @@ import { allIds } from "@ringwright/words";
 import fc from "fast-check";
 import { expect } from "vitest";
 import { property } from "../../testing/property.ts";
+import { motions } from "../box/index.ts";
 import { sources } from "../sources/index.ts";
 import { quantity } from "../units/index.ts";
-import { type Materials, materials, motions, type Reason, type Service, solidsLevels, uses } from "./index.ts";
+import { type Materials, materials, type Reason, type Service, solidsLevels, uses } from "./index.ts";
 
 const facts = readAllFacts().materials;
 const sentences = allIds();
@@ -73,11 +74,15 @@ property("one more fluid never lets a packing back in", [service, fc.constantFro
   for (const style of before) expect(after, style).toContain(style);
 });
 
-property("more heat never lets a packing back in", [service, temperature, fc.double({ min: 0, max: 300, noNaN: true })], (asked, cooler, more) => {
-  const hotter = quantity("temperature", cooler + more, "K");
-  const after = rejectedIn({ ...asked, temperature: hotter });
-  for (const style of rejectedIn({ ...asked, temperature: cooler })) expect(after, style).toContain(style);
-});
+property(
+  "more heat never lets a packing back in",
+  [service, temperature, fc.double({ min: 0, max: 300, noNaN: true })],
+  (asked, cooler, more) => {
+    const hotter = quantity("temperature", cooler + more, "K");
+    const after = rejectedIn({ ...asked, temperature: hotter });
+    for (const style of rejectedIn({ ...asked, temperature: cooler })) expect(after, style).toContain(style);
+  },
+);
 
 property("every reason has a sentence and a source that exists, and every stop is a stop", [service], (asked) => {
   const answer = materials(asked, facts);

@@ -1,3 +1,4 @@
+import { isStem, turns } from "../box/index.ts";
 import type { Says, Shown } from "../workings/index.ts";
 import type { Atmosphere, FluidRow, HardnessScale, Solids } from "./facts.ts";
 import { softer } from "./hardness.ts";
@@ -7,7 +8,7 @@ import type { Condition, Item, Service, Sleeve } from "./question.ts";
 import type { Ready } from "./ready.ts";
 
 /** What is known of the hardness under the packing. */
-export interface SleeveHardness {
+interface SleeveHardness {
   /** Against the floor that holds for any packing. */
   readonly floor: "below" | "unsure" | "holds" | "unknown";
   /** As measured, or the band usual for its material. */
@@ -116,8 +117,8 @@ export function putInOrder(ready: Ready, service: Service): Asked {
   return {
     ready,
     service,
-    rotating: motion === "turning" || motion === "agitator",
-    pressureOf: motion === "stroking" ? "stroking" : motion === "turning" || motion === "agitator" ? "turning" : "stem",
+    rotating: turns(motion),
+    pressureOf: isStem(motion) ? "stem" : turns(motion) ? "turning" : "stroking",
     fluids,
     atmospheres: [...atmospheres],
     conducts,

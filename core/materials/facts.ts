@@ -53,17 +53,17 @@ export interface Saying extends Fact {
 }
 
 /** A rank with what is said about it. `null`: not known, or as another part of the packing. */
-export interface Graded<C extends number | string = number> extends Saying {
+interface Graded<C extends number | string = number> extends Saying {
   readonly class: C | null;
   readonly spread?: readonly [low: C, high: C];
 }
 
 /** A list of things by id; the id is the word. */
-export interface Named extends Fact {
+interface Named extends Fact {
   readonly names: readonly string[];
 }
 
-export type Construction = "braid" | "wire-reinforced" | "die-formed" | "foil" | "compound" | "over-core";
+type Construction = "braid" | "wire-reinforced" | "die-formed" | "foil" | "compound" | "over-core";
 export type Family =
   | "graphite"
   | "carbon"
@@ -79,7 +79,7 @@ export type Family =
   | "elastomer-core";
 /** How the rings of a style are brought home before the first start. */
 export type SeatingPolicy = "ptfe-light" | "graphite-yarn-light" | "graphite-braid" | "other-fibre-firm" | "stem-full-load";
-export type Allowance = "never" | "listed" | "tested";
+type Allowance = "never" | "listed" | "tested";
 export type Atmosphere = "air" | "water" | "steam" | "inert" | "other";
 
 /** One generic kind of packing. Temperatures are at the packing, not in the tank. */

@@ -229,7 +229,7 @@ test("what is not known is named", () => {
 });
 
 test("a braid over rubber is judged by its jacket and its rubber", () => {
-  const service: Service = { motion: "agitator", fluids: ["lubricating-hydraulic-oil"], temperature: celsius(60) };
+  const service: Service = { motion: "slow-agitator", fluids: ["lubricating-hydraulic-oil"], temperature: celsius(60) };
   expect(chosen(service).ranked.find(({ style }) => style === "elastomer-core")?.standing).toBe("ask");
   const core = (rubber: string) => chosen({ ...service, items: [{ style: "elastomer-core", jacket: "acrylic-ptfe", rubber }] });
   expect(stopsOf(core("epdm"), "elastomer-core")).toEqual(["rubber"]);

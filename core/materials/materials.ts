@@ -15,7 +15,7 @@ import { noteService } from "./service-notes.ts";
 import { checkMotion, checkRelease, checkUse } from "./use-checks.ts";
 
 /** What one change would let in: a style that fails on a single constraint. */
-export interface Nearly {
+interface Nearly {
   readonly style: string;
   readonly constraint: ConstraintId;
   /** What would clear it. */

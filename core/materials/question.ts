@@ -1,12 +1,9 @@
+import type { Motion, Release } from "../box/index.ts";
 import type { GaugePressure, Length, Speed, Temperature } from "../units/index.ts";
 import type { HardnessScale, Solids } from "./facts.ts";
 
-/** How the shaft moves. */
-export const motions = ["turning", "agitator", "stroking", "rising-stem", "quarter-turn-stem"] as const;
-export type Motion = (typeof motions)[number];
 export const phases = ["liquid", "gas"] as const;
 export const conditions = ["good", "worn", "poor"] as const;
-export const releases = ["allowed", "not-allowed"] as const;
 export const uses = ["none", "potable", "food", "oxygen"] as const;
 export const films = ["product", "flush-to-closed-drain", "flush-to-open-drain", "grease"] as const;
 export const cooling = ["good", "low", "none"] as const;
@@ -78,7 +75,7 @@ export interface Service {
   readonly sleeve?: Sleeve;
   readonly phase?: (typeof phases)[number];
   readonly condition?: Condition;
-  readonly release?: (typeof releases)[number];
+  readonly release?: Release;
   readonly use?: (typeof uses)[number];
   /** What wets the rings where the product may not be let out. */
   readonly film?: (typeof films)[number];

@@ -15,11 +15,11 @@ import type {
   Style,
 } from "./facts.ts";
 import { onScale } from "./hardness.ts";
-import { acidityLimit, coldLimit, heatLimit, kindsOfLimit, type Limit, marginRule, shownAs, softLimit } from "./limit.ts";
+import { acidityLimit, coldLimit, heatLimit, kindsOfLimit, type Limit, marginRule, softLimit } from "./limit.ts";
 import type { Reason } from "./reason.ts";
 
 /** What one style makes of one fluid: the worst of its parts. */
-export interface Meeting {
+interface Meeting {
   readonly rating: Rating;
   /** Whether the deciding cell rests on a source that was read. */
   readonly seen: boolean;
@@ -141,25 +141,30 @@ function readyStyle(style: Style, index: number, facts: MaterialsFacts): ReadySt
   const water = inWater.notLimiting ? (inSteam.value === null ? inAir : inSteam) : inWater;
   const soft = (figure: Figure, of: "speed" | "pressure", name: string) =>
     softLimit(figure, { id: `${id}-${name}-margin`, input: of, of: kindsOfLimit[of] });
-  const air = heat(inAir, "heat-in-air", true);
-  const other = heat(inAir, "heat", true);
-  const inWaterLimit = heat(water, "heat-in-water", false);
-  const steam = heat(inSteam, "heat-in-steam", false);
-  const withoutAir = heat(inert, "heat-inert", false);
-  const known = [air, inWaterLimit, steam, withoutAir].map(({ value }) => value).filter(Number.isFinite);
-  const best = Math.max(...known, air.value);
+  const own = {
+    air: heat(inAir, "heat-in-air", true),
+    water: heat(water, "heat-in-water", false),
+    steam: heat(inSteam, "heat-in-steam", false),
+    inert: heat(inert, "heat-inert", false),
+    other: heat(inAir, "heat", true),
+  };
+  const most = Object.values(own).reduce((best, limit) =>
+    Number.isFinite(best.value) && !(limit.value > best.value && Number.isFinite(limit.value)) ? best : limit,
+  );
+  // Where no figure is known for one atmosphere, it still stands no more there than the most it stands anywhere.
+  const capped = (limit: Limit): Limit => (limit.missing && limit.value > most.value ? { ...most, missing: true } : limit);
   const never = selection.notTurning.find((fact) => fact.style === id);
   return {
     fact: style,
     index,
     heat: {
-      air,
-      water: inWaterLimit,
-      steam,
-      inert: withoutAir,
-      other,
-      // Not knowing what touches it, only what is too hot in every fluid is too hot.
-      unknown: { ...air, warn: air.value, top: best, topShown: shownAs(kindsOfLimit.temperature, best) },
+      air: capped(own.air),
+      water: capped(own.water),
+      steam: capped(own.steam),
+      inert: capped(own.inert),
+      other: capped(own.other),
+      // Not knowing what touches it, only what is too hot everywhere is too hot.
+      unknown: { ...capped(own.air), warn: own.air.value, top: most.value, topShown: most.shown },
     },
     cold: coldLimit(min, `${id}-cold-margin`),
     acidity: {

@@ -42,7 +42,7 @@ const fits: Readonly<Record<PreferenceId, Fit>> = {
   },
   service({ fact, usualIn }, { fluids, pressureOf, service }) {
     const known = fluids.some((row) => usualIn[row]);
-    const moves = fact.services.motions.includes(service.motion === "agitator" ? "agitator" : pressureOf);
+    const moves = fact.services.motions.includes(service.motion === "slow-agitator" ? "slow-agitator" : pressureOf);
     return (known ? 0.5 : 0) + (moves ? 0.5 : -0.5);
   },
   caution: (_style, _asked, judge) => judge.warnings,
