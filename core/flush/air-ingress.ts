@@ -3,9 +3,9 @@ import { type Answer, type Band, begin, outside, refuse, rule } from "../working
 
 export const airStates = ["in", "may", "out"] as const;
 /** Whether air is drawn in through the packing: yes, perhaps, no. */
-export type AirState = (typeof airStates)[number];
+type AirState = (typeof airStates)[number];
 export const airAdvices = ["independent-supply", "bypass-from-discharge", "none"] as const;
-export type AirAdvice = (typeof airAdvices)[number];
+type AirAdvice = (typeof airAdvices)[number];
 
 export interface AirIngress {
   readonly running: AirState;

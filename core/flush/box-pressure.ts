@@ -13,7 +13,7 @@ import {
 import * as rules from "./box-pressure-rules.ts";
 
 /** The box pressure that one source leads to. */
-export interface BoxPressureOpinion {
+interface BoxPressureOpinion {
   readonly source: SourceId;
   readonly pressure: GaugePressure;
   /** Share of the differential; none where the source gives a fixed pressure above suction. */

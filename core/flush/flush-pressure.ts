@@ -21,10 +21,10 @@ export const flushRemedies = [
   "flush-from-discharge",
   "other-arrangement",
 ] as const;
-export type FlushRemedy = (typeof flushRemedies)[number];
+type FlushRemedy = (typeof flushRemedies)[number];
 
 /** What one source asks for. */
-export interface FlushOpinion {
+interface FlushOpinion {
   readonly source: SourceId;
   readonly above: FlushReference;
   readonly margin: Band<PressureDifference>;
@@ -105,8 +105,9 @@ export function flushPressure(given: FlushPressureGiven, facts: FlushPressureFac
   let [overBoxLow, overBoxHigh, overAtmosphereLow, overAtmosphereHigh] = [Infinity, -Infinity, 0, 0];
   for (const entry of facts.rules) {
     if (!entry.services.includes(service)) continue;
-    const { setting, ...rest } = opinion(work, entry, references[entry.above]);
-    rules.push(setting ? { ...rest, setting } : rest);
+    const printed = opinion(work, entry, references[entry.above]);
+    const { setting } = printed;
+    rules.push(printed);
     if (entry.use !== "set" || !setting) continue;
     if (entry.above === "box") {
       overBoxLow = Math.min(overBoxLow, setting.low);
