@@ -67,12 +67,14 @@ export function comparePlaces(given: PlaceQuestion): LanternPlace {
   const { rings, window, portDiameter, gapTravel } = given;
   const open = (window - portDiameter) / 2;
   const shut = (window + portDiameter) / 2;
+  const lowest = offsetOf({ ...given, ringsThroatSide: 0, ringsGlandSide: rings });
+  const reach = { open: open as Length, shut: shut as Length };
   const places: Place[] = [];
   let best: Place | undefined;
   for (let ringsThroatSide = 0; ringsThroatSide <= rings; ringsThroatSide++) {
-    const offset = offsetOf({ ...given, ringsThroatSide, ringsGlandSide: rings - ringsThroatSide });
+    const offset = (lowest + ringsThroatSide * given.ringHeight) as Length;
     const share = ringsThroatSide / rings;
-    const openAtStart = openingAt(offset, { open: open as Length, shut: shut as Length }) === "open";
+    const openAtStart = openingAt(offset, reach) === "open";
     const until = share > 0 ? movementTo(offset, open, share) : Infinity;
     const openFor = (openAtStart ? Math.min(until, gapTravel ?? rings * given.ringHeight) : 0) as Length;
     const place: Place = {
@@ -83,12 +85,15 @@ export function comparePlaces(given: PlaceQuestion): LanternPlace {
       openThroughout: openAtStart && gapTravel !== undefined && openFor >= gapTravel,
     };
     places.push(place);
-    if (best === undefined || better(place, best)) best = place;
+    if (best === undefined || better(place, best, rings)) best = place;
   }
   return { best: best?.ringsThroatSide ?? 0, places };
 }
 
-function better(one: Place, other: Place): boolean {
+function better(one: Place, other: Place, rings: number): boolean {
+  // With no ring on the gland side only the follower would hold the flush back.
+  const held = (place: Place) => Number(place.openAtStart && place.ringsThroatSide < rings);
+  if (held(one) !== held(other)) return held(one) > held(other);
   if (one.openFor !== other.openFor) return one.openFor > other.openFor;
   const habit = Number(isUsual(one)) - Number(isUsual(other));
   if (one.openFor > 0 && habit !== 0) return habit > 0;

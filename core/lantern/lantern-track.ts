@@ -111,6 +111,7 @@ export function lanternTrack(given: LanternAndPort & FurtherPush & { readonly ga
         : { share: weighted, opensUntil: open < 0 ? undefined : step(work, opensUntilWeighted, offset, open, weighted) },
   };
   warnAtStart(work, offset, found);
+  if (share === 0) work.warn({ kind: "note", says: { id: "lantern-does-not-move" } });
   warnOverTravel(work, track, gapTravel, ringHeight * (ringsThroatSide + ringsGlandSide));
   return work.found(track);
 }

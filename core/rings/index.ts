@@ -7,8 +7,8 @@ export {
   type RingFacts,
   type RingFile,
   readRingFacts,
-  type Seating,
-  seatings,
+  type SeatingLoad,
+  seatingLoads,
 } from "./facts.ts";
 export { type JointsQuestion, joints } from "./joints.ts";
 export { type Cut, type CutQuestion, cuts, type RingCut, ringCut } from "./ring-cut.ts";

@@ -1,25 +1,14 @@
-import { isStem } from "../box/index.ts";
 import type { LanternLimit } from "../lantern/index.ts";
 import type { Length } from "../units/index.ts";
-import {
-  type Answer,
-  type Band,
-  band,
-  begin,
-  type Refused,
-  refuse,
-  rule,
-  type Uncertain,
-  uncertain,
-  type Workings,
-} from "../workings/index.ts";
+import { type Answer, type Band, begin, type Refused, refuse, rule, type Uncertain, uncertain, type Workings } from "../workings/index.ts";
+import { entryOf, judgeEntry, noseGap, stepEntry } from "./entry.ts";
 import type { Opinion, RingFacts } from "./facts.ts";
 import { jointHours, usualStep } from "./joints.ts";
 import { type LanternPlaced, placeLantern, type SetAround, spacerToPort } from "./lantern-in-set.ts";
-import { refuseLantern, surveyLantern, wantsLantern } from "./lantern-survey.ts";
+import { refuseLantern, surveyLantern } from "./lantern-survey.ts";
+import { isMissed, warnMotion } from "./motion-notes.ts";
 import { countRings } from "./ring-count.ts";
 import { type RingHeight, refuseLosses, ringHeight } from "./ring-height.ts";
-import { length } from "./ring-section.ts";
 import { type Part, stackUp } from "./stack.ts";
 import { measured, type RingSetQuestion, refuseSurvey } from "./survey.ts";
 import { type Binding, gapLimits, leastLimit, type TravelLimit } from "./travel.ts";
@@ -63,32 +52,6 @@ export interface RingSet {
   readonly restsOn: readonly string[];
   readonly notKnown: readonly string[];
 }
-
-const entryRule = rule({
-  id: "follower-entry",
-  symbol: "E",
-  name: "entry",
-  expression: "B − z_n",
-  unit: "m",
-  inputs: [
-    { symbol: "B", name: "depth", unit: "m" },
-    { symbol: "z_n", name: "setHeight", unit: "m" },
-  ],
-  citation: { source: "geometry", at: "what the set leaves of the box depth at finger-tight" },
-});
-
-const entryEndRule = rule({
-  ...entryRule,
-  id: "follower-entry-end",
-  name: "entryBand",
-  expression: "B − z_n + n · (h − h_end)",
-  inputs: [
-    ...entryRule.inputs,
-    { symbol: "n", name: "rings", unit: "1" },
-    { symbol: "h", name: "ringHeight", unit: "m" },
-    { symbol: "h_end", name: "ring-height-end", unit: "m" },
-  ],
-});
 
 const depthRule = rule({
   id: "depth-in-sections",
@@ -226,14 +189,6 @@ function close(work: Workings, given: RingSetQuestion, laid: Laid): RingSet {
   };
 }
 
-function entryOf({ depth }: RingSetQuestion, setHeight: number): Length | undefined {
-  return depth === undefined ? undefined : ((depth - setHeight) as Length);
-}
-
-function noseGap({ noseLength }: RingSetQuestion, entry: Length | undefined): Length | undefined {
-  return noseLength === undefined || entry === undefined ? undefined : (Math.max(0, noseLength - entry) as Length);
-}
-
 function least(one: Length | undefined, other: Length | undefined): Length | undefined {
   if (one === undefined || other === undefined) return one ?? other;
   return one < other ? one : other;
@@ -247,19 +202,6 @@ function refuseBelow(below: number, rings: number): Refused {
     allowed: { min: 0, max: rings },
     says: { id: "rings-below-more-than-all", with: { rings } },
   });
-}
-
-function stepEntry(work: Workings, { depth }: RingSetQuestion, setHeight: Length, rings: number, height: RingHeight) {
-  if (depth === undefined) return { entry: undefined, entryBand: undefined };
-  const u = (rings * height.uncertainty) as Length;
-  const entry = work.step(entryRule, [depth, setHeight], (depth - setHeight) as Length, u);
-  const end = (ringHeight: Length) =>
-    work.step(
-      entryEndRule,
-      [depth, setHeight, rings, height.height, ringHeight],
-      (depth - setHeight + rings * (height.height - ringHeight)) as Length,
-    );
-  return { entry: uncertain(entry, u), entryBand: band(end(height.tallest), end(height.lowest)) };
 }
 
 /** The lantern ring stops the gland at the repack gap, or at the careful end of its movement where no gap is known. */
@@ -278,62 +220,4 @@ function lanternInSet(
   if (!part) return undefined;
   const centre = work.step(centreRule, [part.from, width], (part.from + width / 2) as Length);
   return { afterRing: ringsThroatSide, from: part.from, to: part.to, centre, width, window, limit };
-}
-
-function judgeEntry(work: Workings, entry: Length, low: Length, { leastEntry, wantedEntry }: RingFacts, given: RingSetQuestion): void {
-  const least = given.leastEntry ?? leastEntry.value;
-  const wanted = given.leastEntry ?? wantedEntry.value;
-  const shown = { entry: length(entry), low: length(low), least: length(least) };
-  const citation = leastEntry.rule.citation;
-  if (entry < least) work.warn({ kind: "limit", input: "depth", says: { id: "rings-no-entry", with: shown }, citation });
-  else if (low < wanted) work.warn({ kind: "limit", input: "depth", says: { id: "rings-little-entry", with: shown }, citation });
-}
-
-function warnMotion(work: Workings, given: RingSetQuestion, stack: Length, { oneRingPressure }: RingFacts): void {
-  const { motion, stroke, pressure } = given;
-  if (!isStem(motion) && !wantsLantern(given)) {
-    const port = given.portFromThroat ?? given.portFromFace ?? given.portDiameter;
-    work.warn(
-      port === undefined
-        ? { kind: "gap", input: "lantern", says: { id: "rings-gap-lantern" } }
-        : { kind: "limit", input: "lantern", says: { id: "rings-port-without-lantern" } },
-    );
-  }
-  if (stroke !== undefined && motion === "stroking" && stack > stroke) {
-    work.warn({
-      kind: "limit",
-      input: "stroke",
-      given: stroke,
-      says: { id: "rings-stack-above-stroke", with: { stack: length(stack), stroke: length(stroke) } },
-      citation: { source: "bloch-geitner-maintenance", at: "pp. 127 to 129: an unlubricated stack should not exceed the stroke" },
-    });
-  }
-  if (motion === "slow-agitator" && pressure !== undefined && pressure <= oneRingPressure.value) {
-    work.warn({ kind: "note", input: "pressure", says: { id: "rings-slow-low-pressure" }, citation: oneRingPressure.citation });
-  }
-}
-
-/** Whether an input that was left out is missed in this box. */
-function isMissed(name: (typeof measured)[number], given: RingSetQuestion): boolean {
-  switch (name) {
-    case "shaft":
-    case "bore":
-    case "section":
-      return false;
-    case "depth":
-    case "threadLeft":
-      return true;
-    case "noseLength":
-      return given.glandGap === undefined;
-    case "portFromThroat":
-      return given.portFromFace === undefined && wantsLantern(given);
-    case "portDiameter":
-      return wantsLantern(given);
-    case "stroke":
-      return given.motion === "stroking";
-    case "pressure":
-      return given.motion === "slow-agitator";
-    default:
-      return false;
-  }
 }

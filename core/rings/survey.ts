@@ -1,7 +1,7 @@
 import type { Motion } from "../box/index.ts";
 import type { GaugePressure, Length } from "../units/index.ts";
-import { outside, type Refused, refuse } from "../workings/index.ts";
-import type { Seating } from "./facts.ts";
+import { outside, type Range, type Refused, refuse, within } from "../workings/index.ts";
+import type { SeatingLoad } from "./facts.ts";
 import { refuseSpace } from "./ring-section.ts";
 
 export const endRings = ["none", "throat", "gland", "both"] as const;
@@ -34,7 +34,7 @@ export interface RingSetQuestion {
   readonly spacer?: Length;
   /** Number of rings, when it is settled. */
   readonly rings?: number;
-  readonly seating?: Seating;
+  readonly seatingLoad?: SeatingLoad;
   /** Part of its height that a ring loses in seating, from and to. */
   readonly seatingLossLow?: number;
   readonly seatingLossHigh?: number;
@@ -87,38 +87,40 @@ const deep = { min: Number.MIN_VALUE, max: 10 };
 const none = { min: 0, max: 10 };
 const part = { min: 0, max: 0.6 };
 
+type Check = readonly [input: string, value: (given: RingSetQuestion) => number | undefined, range: Range, unit: string];
+
+const checks: readonly Check[] = [
+  ["section", (given) => given.section, size, "m"],
+  ["depth", (given) => given.depth, deep, "m"],
+  ["throatBush", (given) => given.throatBush, none, "m"],
+  ["spacer", (given) => given.spacer, none, "m"],
+  ["rings", (given) => given.rings, { min: 1, max: 40 }, "1"],
+  ["seatingLossLow", (given) => given.seatingLossLow, part, "1"],
+  ["seatingLossHigh", (given) => given.seatingLossHigh, part, "1"],
+  ["ringHeight", (given) => given.ringHeight, size, "m"],
+  ["lantern.width", (given) => given.lantern?.width, size, "m"],
+  ["lantern.window", (given) => given.lantern?.window, size, "m"],
+  ["lantern.land", (given) => given.lantern?.land, none, "m"],
+  ["lantern.ringsThroatSide", (given) => given.lantern?.ringsThroatSide, { min: 0, max: 40 }, "1"],
+  ["portFromThroat", (given) => given.portFromThroat, none, "m"],
+  ["portFromFace", (given) => given.portFromFace, none, "m"],
+  ["portDiameter", (given) => given.portDiameter, size, "m"],
+  ["noseLength", (given) => given.noseLength, none, "m"],
+  ["glandGap", (given) => given.glandGap, { min: 0, max: 1 }, "m"],
+  ["threadLeft", (given) => given.threadLeft, { min: 0, max: 1 }, "m"],
+  ["leastEntry", (given) => given.leastEntry, { min: 0, max: 0.1 }, "m"],
+  ["stroke", (given) => given.stroke, none, "m"],
+  ["firstJoint", (given) => given.firstJoint, { min: 1, max: 12 }, "1"],
+  ["jointStep", (given) => given.jointStep, { min: 3, max: 6 }, "1"],
+];
+
 /** Refuses a survey with an impossible value in it, or with too little to go on. */
 export function refuseSurvey(given: RingSetQuestion): Refused | undefined {
-  const { lantern = {} } = given;
-  const refused = outside(
-    (
-      [
-        ["section", given.section, size, "m"],
-        ["depth", given.depth, deep, "m"],
-        ["throatBush", given.throatBush, none, "m"],
-        ["spacer", given.spacer, none, "m"],
-        ["rings", given.rings, { min: 1, max: 40 }, "1"],
-        ["seatingLossLow", given.seatingLossLow, part, "1"],
-        ["seatingLossHigh", given.seatingLossHigh, part, "1"],
-        ["ringHeight", given.ringHeight, size, "m"],
-        ["lantern.width", lantern.width, size, "m"],
-        ["lantern.window", lantern.window, size, "m"],
-        ["lantern.land", lantern.land, none, "m"],
-        ["lantern.ringsThroatSide", lantern.ringsThroatSide, { min: 0, max: 40 }, "1"],
-        ["portFromThroat", given.portFromThroat, none, "m"],
-        ["portFromFace", given.portFromFace, none, "m"],
-        ["portDiameter", given.portDiameter, size, "m"],
-        ["noseLength", given.noseLength, none, "m"],
-        ["glandGap", given.glandGap, { min: 0, max: 1 }, "m"],
-        ["threadLeft", given.threadLeft, { min: 0, max: 1 }, "m"],
-        ["leastEntry", given.leastEntry, { min: 0, max: 0.1 }, "m"],
-        ["stroke", given.stroke, none, "m"],
-        ["firstJoint", given.firstJoint, { min: 1, max: 12 }, "1"],
-        ["jointStep", given.jointStep, { min: 3, max: 6 }, "1"],
-      ] as const
-    ).flatMap(([input, value, range, unit]) => (value === undefined ? [] : [[input, value, range, unit] as const])),
-  );
-  return refused ?? refuseSection(given);
+  for (const [input, value, range, unit] of checks) {
+    const found = value(given);
+    if (found !== undefined && !within(range, found)) return outside([[input, found, range, unit]]);
+  }
+  return refuseSection(given);
 }
 
 function refuseSection({ shaft, bore, section }: RingSetQuestion): Refused | undefined {

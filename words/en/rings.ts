@@ -18,6 +18,7 @@ export const ringsSentences: Readonly<Record<string, string>> = {
   "rings-more-than-usual": "{rings} rings are more than the {most} of practice. Little of a push reaches the inner ones.",
   "rings-spacer":
     "The box is deeper than the set: {fit} rings would go in, {rings} are enough. A spacer of {spacer} goes in first, at the throat; it must not touch the shaft.",
+  "rings-one-more": "If more than {left} is left above ring {rings} once it is home, ring {next} goes in too.",
   "rings-no-entry":
     "The follower enters by {entry} only (down to {low}); at least {least} is wanted, else it does not guide. Take a ring out or shorten the set.",
   "rings-little-entry": "The follower may enter by as little as {low}. {least} is the least; measure what is left above the last ring.",
