@@ -68,28 +68,42 @@ const shiftedSpacerRule = rule({
 const millimetre = quantity("length", 1, "mm");
 
 /**
- * The spacer of a deep box, shortened where that brings the window over the
- * port for longer than the full spacer does.
+ * The spacer of a deep box, shortened where that lets the gland use more of
+ * its travel with the port open.
  */
-export function spacerToPort(work: Workings, lantern: LanternToPlace, around: SetAround, throatBush: Length, most: Length): Length {
-  const { port, width, window } = lantern;
+export function spacerToPort(
+  work: Workings,
+  lantern: LanternToPlace,
+  around: (spacer: Length) => SetAround,
+  throatBush: Length,
+  most: Length,
+): Length {
+  const { port, width } = lantern;
   if (!port || most <= 0) return most;
-  const { rings, height, travel } = around;
-  const openFor = (spacer: number) =>
-    best(lantern, port, { ...around, belowRings: (throatBush + spacer) as Length }) ?? { openFor: 0, ringsThroatSide: 0 };
-  let chosen = { spacer: most as number, ...openFor(most) };
-  for (let below = 1; below < rings; below++) {
-    const shift = ((below / rings) * (travel ?? 0)) / 2;
-    const ideal =
-      port.fromThroat - throatBush - below * height.height - width / 2 + Math.min(shift, Math.max(0, (window - port.diameter) / 2));
-    const spacer = Math.round(ideal / millimetre) * millimetre;
+  const usable = (spacer: Length) => best(lantern, port, around(spacer))?.openFor ?? 0;
+  const full = around(most);
+  let chosen = { spacer: most, below: 0, usable: usable(most) };
+  for (const below of [2, 3, ...Array.from({ length: full.rings }, (_, k) => k + 1)]) {
+    if (below >= full.rings) continue;
+    const spacer = idealSpacer(lantern, port, full, throatBush, below);
     if (spacer < 0 || spacer > most) continue;
-    const place = openFor(spacer);
-    if (place.openFor > chosen.openFor + millimetre) chosen = { ...place, spacer };
+    const found = usable(spacer);
+    if (found > chosen.usable + millimetre) chosen = { spacer, below, usable: found };
   }
-  if (chosen.spacer === most) return most;
-  const spacer = quantity("length", Math.round(chosen.spacer / millimetre), "mm");
-  return work.step(shiftedSpacerRule, [port.fromThroat, throatBush, chosen.ringsThroatSide, height.height, width], spacer);
+  if (chosen.below === 0) return most;
+  return work.step(shiftedSpacerRule, [port.fromThroat, throatBush, chosen.below, full.height.height, width], chosen.spacer);
+}
+
+/** Spacer that sets the lantern ring outward of the port by half of what it will move, in whole millimetres. */
+function idealSpacer(
+  { width, window }: LanternToPlace,
+  port: NonNullable<LanternToPlace["port"]>,
+  { rings, height, travel = 0 as Length }: SetAround,
+  throatBush: Length,
+  below: number,
+): Length {
+  const shift = Math.min(((below / rings) * travel) / 2, Math.max(0, (window - port.diameter) / 2));
+  return quantity("length", Math.round((port.fromThroat - throatBush - below * height.height - width / 2 + shift) / millimetre), "mm");
 }
 
 function best(lantern: LanternToPlace, port: NonNullable<LanternToPlace["port"]>, { rings, height, belowRings, travel }: SetAround) {

@@ -11,6 +11,8 @@ export interface RingCount {
   /** How many go in with the wanted entry left; none when the depth is not known. */
   readonly fit?: number | undefined;
   readonly spacer: Length;
+  /** Whether the spacer was worked out here to fill a deep box. */
+  readonly deep: boolean;
 }
 
 const fitRule = rule({
@@ -64,7 +66,7 @@ export function countRings(
   const most = work.step(counts.most.rule, [], counts.most.value);
   if (depth === undefined) {
     work.warn({ kind: "gap", input: "depth", says: { id: "rings-gap-depth", with: { rings: given.rings ?? counts.usual } } });
-    return { rings: given.rings ?? counts.usual, spacer };
+    return { rings: given.rings ?? counts.usual, spacer, deep: false };
   }
   const room = depth - throatBush - spacer - lanternWidth;
   const wanted = given.leastEntry ?? work.step(facts.wantedEntry.rule, [], facts.wantedEntry.value);
@@ -87,12 +89,8 @@ export function countRings(
         quantity("length", Math.floor(over / millimetre + 1e-9), "mm"),
       )
     : spacer;
-  judge(
-    work,
-    { rings, fit, fewest, most, spacer: length, needed, room: (room + lanternWidth - entry) as Length, tallest, lanternWidth },
-    given,
-  );
-  return { rings, fit, spacer: length };
+  judge(work, { rings, fit, fewest, most, room: (room + lanternWidth - entry) as Length, tallest, lanternWidth }, given);
+  return { rings, fit, spacer: length, deep: needed };
 }
 
 /** A slow agitator at low pressure is packed with fewer rings by one maker. */
@@ -130,15 +128,13 @@ interface Judged {
   readonly fit: number;
   readonly fewest: number;
   readonly most: number;
-  readonly spacer: Length;
-  readonly needed: boolean;
   readonly room: Length;
   readonly tallest: Length;
   readonly lanternWidth: Length;
 }
 
 function judge(work: Workings, of: Judged, { motion }: RingSetQuestion): void {
-  const { rings, fit, fewest, most, spacer, needed, room, tallest, lanternWidth } = of;
+  const { rings, fit, fewest, most, room, tallest, lanternWidth } = of;
   if (rings < fewest) {
     const without = Math.max(0, Math.floor(room / tallest + 1e-9));
     const id =
@@ -156,7 +152,4 @@ function judge(work: Workings, of: Judged, { motion }: RingSetQuestion): void {
   }
   if (rings > most)
     work.warn({ kind: "limit", input: "rings", given: rings, says: { id: "rings-more-than-usual", with: { rings, most, motion } } });
-  if (needed) {
-    work.warn({ kind: "note", input: "depth", says: { id: "rings-spacer", with: { rings, fit, spacer: length(spacer, 0) } } });
-  }
 }

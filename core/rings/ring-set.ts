@@ -9,6 +9,7 @@ import { refuseLantern, surveyLantern } from "./lantern-survey.ts";
 import { isMissed, warnMotion } from "./motion-notes.ts";
 import { countRings } from "./ring-count.ts";
 import { type RingHeight, refuseLosses, ringHeight } from "./ring-height.ts";
+import { length } from "./ring-section.ts";
 import { type Part, stackUp } from "./stack.ts";
 import { measured, type RingSetQuestion, refuseSurvey } from "./survey.ts";
 import { type Binding, gapLimits, leastLimit, type TravelLimit } from "./travel.ts";
@@ -118,8 +119,11 @@ export function ringSet(given: RingSetQuestion, facts: RingFacts): Answer<RingSe
       travel: least(gap, given.threadLeft),
     };
   };
-  const spacer =
-    lantern && given.spacer === undefined ? spacerToPort(work, lantern, around(count.spacer), throatBush, count.spacer) : count.spacer;
+  const spacer = lantern && count.deep ? spacerToPort(work, lantern, around, throatBush, count.spacer) : count.spacer;
+  if (count.deep) {
+    const shown = { rings, fit: count.fit ?? rings, spacer: length(spacer, 0) };
+    work.warn({ kind: "note", input: "depth", says: { id: "rings-spacer", with: shown } });
+  }
   const placed = lantern && placeLantern(work, lantern, around(spacer), below);
   if (placed && "ok" in placed) return placed;
 

@@ -35,7 +35,7 @@ export const ringsSentences: Readonly<Record<string, string>> = {
     "At this pressure one mixer maker packs a grease-filled box with a single ring. Follow the sheet of this machine.",
   "rings-gap-depth":
     "The depth of the box is not known: {rings} rings are taken by practice, and neither entry nor spacer can be told. Count the old rings as they come out.",
-  "rings-gap-nose": "Neither the gland gap nor the length of the nose is known, so the travel rests on what else was measured.",
+  "rings-gap-nose": "Neither the gland gap nor the length of the nose is known, so the travel that they allow is not told.",
   "rings-gap-thread": "How much thread is left on the studs was not measured: look that the nuts can follow the gland.",
   "rings-gap-lantern": "Whether this box has a flush port and a lantern ring is not known: the set is worked out without.",
   "rings-gap-lantern-width": "The lantern ring was not measured: {width} wide is taken. Measure it before cutting.",
@@ -76,5 +76,9 @@ export const ringsNames: Readonly<Record<string, string>> = {
   setHeight: "height of the set",
   "depth-in-sections": "box depth in sections",
   "lantern-centre": "throat to middle of the lantern ring",
+  "lantern.width": "width of the lantern ring",
+  "lantern.window": "window of the lantern ring",
+  "lantern.land": "one land of the lantern ring",
+  "lantern.ringsThroatSide": "rings between throat and lantern ring",
   land: "one land of the lantern ring",
 };
