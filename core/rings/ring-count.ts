@@ -89,6 +89,10 @@ export function countRings(
         quantity("length", Math.floor(over / millimetre + 1e-9), "mm"),
       )
     : spacer;
+  if (given.rings === undefined && fit < most && Math.floor((room - wanted) / lowest + 1e-9) > fit) {
+    const left = { value: wanted + tallest, kind: "length", decimals: 0 };
+    work.warn({ kind: "note", input: "depth", says: { id: "rings-one-more", with: { rings: fit, next: fit + 1, left } } });
+  }
   judge(work, { rings, fit, fewest, most, room: (room + lanternWidth - entry) as Length, tallest, lanternWidth }, given);
   return { rings, fit, spacer: length, deep: needed };
 }

@@ -293,6 +293,15 @@ test("the spacer of a deep pump box is cut so that the lantern ring still meets 
   expect(Math.abs(inMm(set.spacer) - Math.round(inMm(set.spacer)))).toBeLessThan(1e-9);
 });
 
+test("where rings may lose more in seating than is counted on, one more may go in, and the depth left tells", () => {
+  // Between 11.875 and 10.625 mm a ring, 71 mm take five or six; the sixth needs 11.875 and 5 mm of entry.
+  const firm: RingSetQuestion = { ...drawn, seatingLossLow: 0.05, seatingLossHigh: 0.15 };
+  const answer = ringSet(firm, facts);
+  const note = answer.ok ? answer.warnings.find(({ says }) => says.id === "rings-one-more") : undefined;
+  expect(note?.says.with).toMatchObject({ rings: 5, next: 6, left: { value: expect.closeTo(0.016875, 9) } });
+  expect(said(drawn)).not.toContain("rings-one-more");
+});
+
 test("end rings take the places asked for", () => {
   const kinds = (endRings: "none" | "throat" | "gland" | "both") => setOf({ ...drawn, endRings }).rings.map(({ kind }) => kind);
   expect(kinds("both")).toEqual(["end-ring", "ring", "ring", "ring", "end-ring"]);
