@@ -70,7 +70,7 @@ export const poissonTaken = rule({
   expression: "taken for solid PTFE at room temperature",
   unit: "1",
   inputs: [],
-  citation: { source: "zappe-1999", at: "p. 20, 0.46 at 23 °C and 0.36 at 100 °C" },
+  citation: { source: "zappe-1999", at: "pp. 20-21, 0.46 at 23 °C and 0.36 at 100 °C" },
   assumed: { min: 0.36, max: 0.46 },
 });
 export const confinedRule = rule({
