@@ -240,13 +240,12 @@ export function optional<T>(field: Field<T>): Field<T | undefined> {
   };
 }
 
-/** Either of two ways to give the same thing; told apart by whether the value is an object with `mark`. */
-export function eitherField<A, B>(mark: string, marked: Field<A>, plain: Field<B>): Field<A | B> {
+/** Either of two ways to give the same thing: with one of the named members it is the first. */
+export function eitherField<A, B>(marks: readonly string[], marked: Field<A>, plain: Field<B>): Field<A | B> {
+  const isMarked = (raw: Json | undefined) =>
+    typeof raw === "object" && raw !== null && !Array.isArray(raw) && marks.some((mark) => Object.hasOwn(raw, mark));
   return {
     schema: { anyOf: [marked.schema, plain.schema] },
-    read: (raw, path, reader): Read<A | B> =>
-      typeof raw === "object" && raw !== null && !Array.isArray(raw) && Object.hasOwn(raw, mark)
-        ? marked.read(raw, path, reader)
-        : plain.read(raw, path, reader),
+    read: (raw, path, reader): Read<A | B> => (isMarked(raw) ? marked.read(raw, path, reader) : plain.read(raw, path, reader)),
   };
 }

@@ -1,6 +1,6 @@
 import { sources } from "@ringwright/core/sources";
 import type { Typed } from "@ringwright/core/units";
-import type { Refusal, Step, Warning } from "@ringwright/core/workings";
+import type { Answer, Refusal, Step, Warning } from "@ringwright/core/workings";
 import { nameOf, say } from "@ringwright/words";
 import type { AnyAnswer } from "./answer.ts";
 import type { Facts } from "./facts.ts";
@@ -39,35 +39,52 @@ export function findAnswer(name: string): AnyAnswer | undefined {
   return answers.find((entry) => entry.name === name);
 }
 
+/** A question that was read and worked: what the core found, and what was typed at each path. */
+export interface Worked {
+  readonly description: AnyAnswer;
+  readonly found: Answer<unknown>;
+  readonly typed: ReadonlyMap<string, Typed>;
+}
+
+/** Reads one question and works it out; a malformed question comes back as the reply to give. */
+export function work(name: string, question: Json, facts: Facts): Worked | { readonly malformed: Reply } {
+  const description = findAnswer(name);
+  if (!description) {
+    const allowed = answers.map((entry) => entry.name);
+    return { malformed: refusedQuestion({ kind: "unknown-answer", input: "name", given: name, allowed, id: "unknown-answer" }) };
+  }
+  const reader: Reader = { typed: new Map() };
+  const read = description.question.read(question, "", reader);
+  if (!read.ok) return { malformed: refusedQuestion(read.malformed) };
+  return { description, found: description.work(read.value, facts), typed: reader.typed };
+}
+
 /**
  * Asks one question. Nothing throws for bad input: a malformed question and a
  * refusal by the core come back as data.
  */
 export function ask(name: string, question: Json, facts: Facts): Reply {
-  const description = findAnswer(name);
-  if (!description) {
-    const allowed = answers.map((entry) => entry.name);
-    return refusedQuestion({ kind: "unknown-answer", input: "name", given: name, allowed, id: "unknown-answer" });
-  }
-  const reader: Reader = { typed: new Map() };
-  const read = description.question.read(question, "", reader);
-  if (!read.ok) return refusedQuestion(read.malformed);
-  const found = description.work(read.value, facts);
-  if (!found.ok) return refused(found.refusal, reader.typed);
-  const written = description.answer.write(found.value);
+  const worked = work(name, question, facts);
+  return "malformed" in worked ? worked.malformed : replyOf(worked);
+}
+
+/** Writes out what was worked out. */
+export function replyOf({ description, found, typed }: Worked): Reply {
+  if (!found.ok) return refused(found.refusal, typed);
+  const written = description.answer.write(found.value as never);
   const notFinite = firstNotFinite(written, "answer");
   if (notFinite)
     return {
       ok: false,
       refusal: { kind: "outside-range", input: notFinite, why: say({ id: "no-finite-result", with: { rule: notFinite } }) },
     };
-  const warnings = [...slips(reader.typed), ...found.warnings];
+  const warnings = [...slips(typed), ...found.warnings];
   return {
     ok: true,
     answer: written,
     workings: found.workings.map(writeStep),
     citations: cited(found.workings, warnings),
-    warnings: warnings.map((warning) => writeWarning(warning, reader.typed)),
+    warnings: warnings.map((warning) => writeWarning(warning, typed)),
   };
 }
 

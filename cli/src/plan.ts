@@ -1,6 +1,76 @@
+import { parseArgs } from "node:util";
+import { isMalformed, type Reply, replyOf, work } from "@ringwright/answers";
+import type { Plan } from "@ringwright/core/plan";
+import { readAllFacts } from "@ringwright/data";
+import { say } from "@ringwright/words";
+import { readBoxFile } from "./box-file.ts";
+import { exits } from "./exits.ts";
+import { planText } from "./plan/plan-text.ts";
 import type { Streams } from "./streams.ts";
+import { usage } from "./usage.ts";
 
-export function planCommand(_words: readonly string[], streams: Streams): number {
-  streams.err("not built yet\n");
-  return 2;
+const options = {
+  workings: { type: "boolean" },
+  json: { type: "boolean" },
+  units: { type: "string" },
+  drawing: { type: "string" },
+} as const;
+
+/** `ringwright plan FILE`: the whole plan for a box. */
+export async function planCommand(words: readonly string[], streams: Streams): Promise<number> {
+  const asked = readWords(words);
+  if (typeof asked === "string") {
+    streams.err(`${asked}\n\n${usage}`);
+    return exits.malformed;
+  }
+  const file = await readBoxFile(asked.file, streams);
+  if (!file.ok)
+    return refuse({ kind: "malformed", input: asked.file, why: say({ id: "not-json", with: { why: file.why } }) }, asked.json, streams);
+  const worked = work("plan", file.value, readAllFacts());
+  const reply = "malformed" in worked ? worked.malformed : undefined;
+  if (reply && !reply.ok) return refuse(reply.refusal, asked.json, streams);
+  if ("malformed" in worked) return exits.malformed;
+  if (!worked.found.ok) {
+    const refused = replyOf(worked);
+    return refused.ok ? exits.ok : refuse(refused.refusal, asked.json, streams);
+  }
+  const found = { ...worked.found, value: worked.found.value as Plan };
+  if (asked.json) streams.out(`${JSON.stringify(replyOf(worked))}\n`);
+  else streams.out(planText(found, { system: asked.units, workings: asked.workings }));
+  return exits.ok;
+}
+
+interface Asked {
+  readonly file: string;
+  readonly json: boolean;
+  readonly workings: boolean;
+  readonly units: "metric" | "inch";
+  readonly drawing?: string;
+}
+
+function readWords(words: readonly string[]): Asked | string {
+  try {
+    const { values, positionals } = parseArgs({ args: [...words], options, allowPositionals: true, strict: true });
+    const { units = "metric", json = false, workings = false, drawing } = values;
+    if (positionals.length !== 1) return "Name one box file, or - for standard input.";
+    if (units !== "metric" && units !== "inch") return `--units: “${units}” is neither metric nor inch.`;
+    return { file: positionals[0] ?? "-", json, workings, units, ...(drawing === undefined ? {} : { drawing }) };
+  } catch (error) {
+    return error instanceof Error ? error.message : String(error);
+  }
+}
+
+type Refusal = Extract<Reply, { ok: false }>["refusal"];
+
+/** A refusal: as data on standard output, or as a sentence on standard error. */
+function refuse(refusal: Refusal, json: boolean, streams: Streams): number {
+  if (json) streams.out(`${JSON.stringify({ ok: false, refusal })}\n`);
+  else {
+    const lines = [refusal.why, `  field    ${refusal.input}`];
+    if (refusal.given !== undefined) lines.push(`  given    ${JSON.stringify(refusal.given)}`);
+    if (refusal.allowed !== undefined)
+      lines.push(`  allowed  ${Array.isArray(refusal.allowed) ? refusal.allowed.join(", ") : JSON.stringify(refusal.allowed)}`);
+    streams.err(`${lines.join("\n")}\n`);
+  }
+  return isMalformed(refusal) ? exits.malformed : exits.refused;
 }

@@ -21,22 +21,10 @@ export function notLarger(shaft: Length, bore: Length): Refused {
 }
 
 /** Asks about shaft and bore; and where both look right but the gap does not, about the one that would explain it. */
-export function slipsOfSection(
-  given: {
-    readonly shaft: Length;
-    readonly bore: Length;
-    readonly shaftReadings?: readonly Length[];
-    readonly boreReadings?: readonly Length[];
-  },
-  shaft: Length,
-  bore: Length,
-  section: Length,
-  plausible: PlausibleRanges,
-): readonly Warning[] {
+export function slipsOfSection(shaft: Length, bore: Length, section: Length, plausible: PlausibleRanges): readonly Warning[] {
   const warnings = [...slips({ field: "shaft", value: shaft }, plausible), ...slips({ field: "bore", value: bore }, plausible)];
   const { low, high } = plausible.section;
   if (warnings.length === 0 && (section < low || section > high)) warnings.push(slipOfGap(shaft, bore, section, low, high));
-  warnings.push(...notAmong("shaft", given.shaft, given.shaftReadings, shaft), ...notAmong("bore", given.bore, given.boreReadings, bore));
   return warnings;
 }
 
@@ -58,7 +46,12 @@ function slipOfGap(shaft: Length, bore: Length, section: Length, low: number, hi
 }
 
 /** The readings are used; where the single value is more than a hundredth off them, that is said. */
-function notAmong(input: "shaft" | "bore", single: Length, readings: readonly Length[] | undefined, mean: Length): readonly Warning[] {
+export function notAmong(
+  input: "shaft" | "bore",
+  single: Length,
+  readings: readonly Length[] | undefined,
+  mean: Length,
+): readonly Warning[] {
   if (!readings || Math.abs(single - mean) <= 0.01 * mean) return [];
   return [
     { kind: "note", input, given: single, says: { id: "readings-used", with: { input, single: length(single), mean: length(mean) } } },

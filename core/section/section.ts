@@ -3,7 +3,7 @@ import type { Length } from "../units/index.ts";
 import { type Answer, begin, type Found, outside, refuse, type Uncertain, type Workings } from "../workings/index.ts";
 import { nearStock, type Stock } from "./near-stock.ts";
 import { braidToleranceRule, rollingRule, sectionRule } from "./section-rules.ts";
-import { notLarger, slipsOfSection } from "./section-slips.ts";
+import { notAmong, notLarger, slipsOfSection } from "./section-slips.ts";
 import type { StockFacts, StockSeries } from "./stock.ts";
 
 export interface Section {
@@ -21,7 +21,7 @@ export interface Section {
 }
 
 /** What a section is worked out from. Measured on the worn sleeve and in the worn bore, never off the nameplate. */
-export interface SectionQuestion {
+export interface SectionQuestion extends SectionOptions {
   readonly shaft: Length;
   readonly bore: Length;
   readonly shaftReadings?: readonly Length[];
@@ -30,6 +30,15 @@ export interface SectionQuestion {
   readonly how?: How;
   readonly shaftHow?: How;
   readonly boreHow?: How;
+}
+
+/** Two diameters that were measured, with their uncertainty. */
+export interface SectionBetween extends SectionOptions {
+  readonly shaft: Uncertain<Length>;
+  readonly bore: Uncertain<Length>;
+}
+
+interface SectionOptions {
   readonly series?: StockSeries;
   /** As a share of the section. */
   readonly braidTolerance?: number;
@@ -67,6 +76,29 @@ export function section(given: SectionQuestion, stock: StockFacts, uncertainty: 
   const work = begin();
   const d = take(work, shaft, "shaft", new Set());
   const D = take(work, bore, "bore", new Set(shaft.warnings.map((warning) => warning.says.id)));
+  const offReadings = [
+    ...notAmong("shaft", given.shaft, given.shaftReadings, d.mean),
+    ...notAmong("bore", given.bore, given.boreReadings, D.mean),
+  ];
+  for (const warning of offReadings) work.warn(warning);
+  const between = sectionBetween({ ...given, shaft: d, bore: D }, stock, uncertainty);
+  return between.ok ? work.found(work.take(between)) : between;
+}
+
+/**
+ * The section between two diameters whose uncertainty is known: what `section`
+ * works out once it has the readings.
+ *
+ *   s = (D - d) / 2,  u(s)² = (u(D)² + u(d)²) / 4
+ *
+ * Units: m; probabilities and shares plain numbers.
+ * Range: as `section`.
+ * Source: as `section`.
+ * @example sectionBetween({ shaft: uncertain(0.05), bore: uncertain(0.07) }, facts.section.stock, facts.uncertainty)
+ */
+export function sectionBetween(given: SectionBetween, stock: StockFacts, uncertainty: UncertaintyFacts): Answer<Section> {
+  const { shaft: d, bore: D } = given;
+  const work = begin();
   const nothing = outside([
     ["shaft", d.mean, diameter, "m"],
     ["bore", D.mean, diameter, "m"],
@@ -79,7 +111,7 @@ export function section(given: SectionQuestion, stock: StockFacts, uncertainty: 
     mean: work.step(sectionRule, [D.mean, d.mean], ((D.mean - d.mean) / 2) as Length, u),
     u: u as Length,
   };
-  for (const warning of slipsOfSection(given, d.mean, D.mean, gap.mean, uncertainty.plausible)) work.warn(warning);
+  for (const warning of slipsOfSection(d.mean, D.mean, gap.mean, uncertainty.plausible)) work.warn(warning);
   if (given.nameplateSection !== undefined) compareNameplate(work, given.nameplateSection, gap);
 
   const tolerance = given.braidTolerance ?? work.assume(braidToleranceRule(stock.braidTolerance), stock.braidTolerance.usual);

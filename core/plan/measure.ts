@@ -1,0 +1,81 @@
+import { type Condition, condition } from "../condition/index.ts";
+import { type Section, sectionBetween } from "../section/index.ts";
+import type { PlausibleField } from "../uncertainty/index.ts";
+import { type Measured, measured } from "../uncertainty/index.ts";
+import type { Length } from "../units/index.ts";
+import { answerOf, type Part, when } from "./part.ts";
+import type { PlanFacts } from "./plan-facts.ts";
+import type { Dimension, Survey } from "./survey.ts";
+
+/** What was measured of the box, and what it says of shaft, bore and section. */
+export interface MeasuredBox {
+  readonly shaft: Part<Measured>;
+  readonly bore: Part<Measured>;
+  readonly depth: Part<Measured>;
+  readonly section: Part<Section>;
+  /** The stock section that the set is built of: the one asked for, else the nearest that fits. */
+  readonly stock: Length | undefined;
+  readonly condition: Part<Condition>;
+}
+
+function dimension(name: PlausibleField & keyof Survey, given: Dimension | undefined, facts: PlanFacts): Part<Measured> {
+  const readings = given?.readings?.length ? { readings: given.readings } : undefined;
+  const planes = given?.planes?.length ? { planes: given.planes } : undefined;
+  if (!given || (!readings && !planes)) return { ok: false, needs: [name] };
+  const { how, resolution } = given;
+  const found = measured(
+    { ...(planes ?? readings), field: name, ...(how === undefined ? {} : { how }), ...(resolution === undefined ? {} : { resolution }) },
+    facts.uncertainty,
+  );
+  return found.ok ? found : { ok: false, refusal: { ...found.refusal, input: `${name}.${found.refusal.input}` } };
+}
+
+/** Judges the dimensions and the condition of a surveyed box. */
+export function measureBox(survey: Survey, facts: PlanFacts): MeasuredBox {
+  const shaft = dimension("shaft", survey.shaft, facts);
+  const bore = dimension("bore", survey.bore, facts);
+  const depth = dimension("depth", survey.depth, facts);
+  const { series, section: asked } = survey.set ?? {};
+  const found = when({ shaft: answerOf(shaft), bore: answerOf(bore) }, (known) =>
+    sectionBetween(
+      { shaft: known.shaft.mean, bore: known.bore.mean, ...(series === undefined ? {} : { series }) },
+      facts.section.stock,
+      facts.uncertainty,
+    ),
+  );
+  const stock = asked ?? answerOf(found)?.choice[0] ?? answerOf(found)?.stock[0]?.size;
+  return { shaft, bore, depth, section: found, stock, condition: judged(survey, { shaft, bore, depth }, stock, facts) };
+}
+
+function judged(
+  survey: Survey,
+  { shaft, bore, depth }: { readonly shaft: Part<Measured>; readonly bore: Part<Measured>; readonly depth: Part<Measured> },
+  section: Length | undefined,
+  facts: PlanFacts,
+): Part<Condition> {
+  const d = answerOf(shaft)?.mean.mean;
+  const D = answerOf(bore)?.mean.mean;
+  const boxDepth = answerOf(depth)?.mean.mean;
+  return condition(
+    {
+      ...survey.condition,
+      motion: survey.motion,
+      lantern: hasLantern(survey),
+      ...(d === undefined || D === undefined || d >= D ? {} : { shaft: d, bore: D }),
+      ...(boxDepth === undefined ? {} : { boxDepth }),
+      ...(section === undefined ? {} : { section }),
+    },
+    facts.condition,
+    facts.uncertainty,
+  );
+}
+
+/** Whether the set is to have a lantern ring, as far as the survey says. */
+export function hasLantern({ lantern, port, motion }: Survey): boolean {
+  if (lantern?.wanted !== undefined) return lantern.wanted;
+  const stem = motion === "rising-stem" || motion === "quarter-turn-stem";
+  return (
+    !stem &&
+    (lantern?.width !== undefined || port?.diameter !== undefined || port?.fromFace !== undefined || port?.fromThroat !== undefined)
+  );
+}
