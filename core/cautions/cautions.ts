@@ -80,7 +80,7 @@ export function refuseCase({ temperature, pressure }: Case): Refused | undefined
 }
 
 /** The cautions whose conditions hold, numbered. */
-export function cautionsFor(sides: Sides, facts: CautionFacts): readonly Caution[] {
+function cautionsFor(sides: Sides, facts: CautionFacts): readonly Caution[] {
   const found: Caution[] = [];
   for (const fact of facts.cautions) {
     if (!holds(fact.when, sides)) continue;
@@ -102,7 +102,7 @@ export interface Guards {
 }
 
 /** Looks up, for one case, which cautions stand above which step. */
-export function guardsOf(found: readonly Caution[]): Guards {
+function guardsOf(found: readonly Caution[]): Guards {
   const orders = new Map<string, number>();
   const byGroup = new Map<string, string[]>();
   const byStep = new Map<string, string[]>();
@@ -117,9 +117,23 @@ export function guardsOf(found: readonly Caution[]): Guards {
       const ofStep = byStep.get(step);
       if (ofStep === undefined) return ofGroup;
       if (ofGroup.length === 0) return ofStep;
-      return [...new Set([...ofGroup, ...ofStep])].sort((one, other) => (orders.get(one) ?? 0) - (orders.get(other) ?? 0));
+      return inOrder(ofGroup, ofStep, orders);
     },
   };
+}
+
+/** Two lists that are each in reading order, as one, every caution once. */
+function inOrder(one: readonly string[], other: readonly string[], orders: ReadonlyMap<string, number>): readonly string[] {
+  const both: string[] = [];
+  for (let i = 0, j = 0; i < one.length || j < other.length; ) {
+    const [left, right] = [one[i], other[j]];
+    const order = (id: string | undefined) => (id === undefined ? Number.POSITIVE_INFINITY : (orders.get(id) ?? 0));
+    const [before, after] = [order(left), order(right)];
+    both.push((before <= after ? left : right) ?? "");
+    if (before <= after) i++;
+    if (after <= before) j++;
+  }
+  return both;
 }
 
 function add(map: Map<string, string[]>, key: string, id: string): void {

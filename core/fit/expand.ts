@@ -1,14 +1,15 @@
 import { holds, type OpenCase, type Sides } from "../cautions/index.ts";
 import { inUnit, type Time } from "../units/index.ts";
-import type { Shown } from "../workings/index.ts";
-import type { Setting, Settings } from "./settings.ts";
-import type { OpenBand, Step, StepFact, StepGroup, StepValue } from "./step.ts";
+import type { Says } from "../workings/index.ts";
+import { ready } from "./ready.ts";
+import type { Settings } from "./settings.ts";
+import type { Step, StepFact, StepGroup, StepValue } from "./step.ts";
 
 /** What is foretold of one step's number. */
 export interface Expected {
-  readonly predicted?: StepValue;
-  readonly tolerance?: StepValue;
-  readonly most?: StepValue;
+  readonly predicted?: StepValue | undefined;
+  readonly tolerance?: StepValue | undefined;
+  readonly most?: StepValue | undefined;
 }
 
 /** Everything that turns steps from data/ into the steps of one box. */
@@ -25,8 +26,8 @@ export interface Expansion {
   /** Clock hour of a ring's joint. */
   clock(ring: number): number | undefined;
   expected(what: string, ring: number | undefined): Expected | undefined;
-  /** Which setting a step means when it depends on the box; the name itself otherwise. */
-  setting?(name: string): string;
+  /** Which setting a step means where it depends on the box; the name itself otherwise. */
+  readonly alias?: (name: string) => string;
 }
 
 const none: readonly string[] = [];
@@ -54,8 +55,9 @@ export function expand(group: StepGroup, facts: readonly StepFact[], by: Expansi
     let end = at;
     while (fitting[end]?.each === fact.each) end++;
     const [first, last] = fact.each === "throat-side" ? [1, by.throatSide] : [by.throatSide + 1, by.rings];
+    const together = fitting.slice(at, end);
     for (let ring = first; ring <= last; ring++) {
-      for (const one of fitting.slice(at, end)) steps.push(step(group, one, by, ring, undefined));
+      for (const one of together) steps.push(step(group, one, by, ring, undefined));
     }
     at = end;
   }
@@ -63,52 +65,41 @@ export function expand(group: StepGroup, facts: readonly StepFact[], by: Expansi
 }
 
 function step(group: StepGroup, fact: StepFact, by: Expansion, ring: number | undefined, time: string | undefined): Step {
-  const { id, kind, measures, loop, until, items = none, blanks = none, choices = none, citations } = fact;
-  const take = (name: string | undefined) => (name === undefined ? undefined : by.settings.take(by.setting?.(name) ?? name));
-  const [wait, flats, rounds, most, least, at] = [fact.wait, fact.flats, fact.rounds, fact.most, fact.least, time].map(take);
+  const { id } = fact;
+  const same = ready(fact, by.settings, by.reasons, by.alias);
+  for (const name of same.uses) by.settings.take(name);
   const expected = fact.expects === undefined ? undefined : by.expected(fact.expects, ring);
-  const clock = ring === undefined ? undefined : by.clock(ring);
-  const shown: Record<string, Shown> = {};
-  if (ring !== undefined) Object.assign(shown, { ring, rings: by.rings });
-  if (clock !== undefined) shown.clock = clock;
-  if (wait) {
-    shown.wait = wait.shown;
-    shown.hours = inUnit("time", wait.use as Time, "h");
-  }
-  if (flats) shown.flats = flats.shown;
-  if (rounds) shown.rounds = rounds.high ?? rounds.use;
-  if (at) shown.hours = inUnit("time", at.use as Time, "h");
-  for (const bound of [most, least]) if (bound) shown.limit = bound.shown;
+  const at = time === undefined ? undefined : by.settings.take(time);
+  const hours = at === undefined ? undefined : inUnit("time", at.use as Time, "h");
+  // Every step has the same members in the same order: that keeps making a hundred of them quick.
   return {
-    id: ring !== undefined ? `${id}-${ring}` : at === undefined ? id : `${id}-${shown.hours}h`,
+    id: ring !== undefined ? `${id}-${ring}` : hours === undefined ? id : `${id}-${hours}h`,
     group,
-    kind,
-    says: { id, with: shown },
-    ...(ring === undefined ? {} : { ring }),
-    ...(measures === undefined ? {} : { measures }),
-    ...expected,
-    ...(most ? { most: value(most) } : {}),
-    ...(least ? { least: value(least) } : {}),
-    ...(wait ? { wait: band(wait) } : {}),
-    ...(flats ? { flats: band(flats) } : {}),
-    ...(rounds ? { rounds: band(rounds) } : {}),
-    ...(loop === undefined ? {} : { loop }),
-    ...(until === undefined ? {} : { until }),
-    ...(at ? { at: at.use } : {}),
-    items,
-    blanks,
-    choices,
+    kind: fact.kind,
+    says: ring !== undefined ? ringSays(id, by, ring) : hours === undefined ? same.says : { id, with: { hours } },
+    ring,
+    measures: fact.measures,
+    predicted: expected?.predicted,
+    tolerance: expected?.tolerance,
+    least: same.least,
+    most: same.most ?? expected?.most,
+    wait: same.wait,
+    flats: same.flats,
+    rounds: same.rounds,
+    loop: fact.loop,
+    until: fact.until,
+    at: at?.use,
+    items: fact.items ?? none,
+    blanks: fact.blanks ?? none,
+    choices: fact.choices ?? none,
     cautions: by.open.guards.above(id, group),
-    cannot: fact.also === undefined ? by.reasons : [...fact.also, ...by.reasons],
+    cannot: same.cannot,
     bridge: fact.without === "bridge",
-    citations: [...citations, ...[wait, flats, rounds, most, least, at].flatMap((setting) => setting?.citations ?? [])],
+    citations: at === undefined ? same.citations : [...same.citations, ...at.citations],
   };
 }
 
-function value({ kind, use }: Setting): StepValue {
-  return { kind: kind === "flats" ? "count" : kind, value: use };
-}
-
-function band({ low, high }: Setting): OpenBand {
-  return high === undefined ? { low } : { low, high };
+function ringSays(id: string, by: Expansion, ring: number): Says {
+  const clock = by.clock(ring);
+  return { id, with: clock === undefined ? { ring, rings: by.rings } : { ring, rings: by.rings, clock } };
 }

@@ -1,9 +1,10 @@
 import { isStem } from "../box/index.ts";
 import { type Case, type CautionFacts, openCase, refuseCase } from "../cautions/index.ts";
 import type { Length, Torque } from "../units/index.ts";
-import { type Answer, begin, outside, type Range, type Refused, refuse, rule } from "../workings/index.ts";
+import { type Answer, begin, type Refused, rule } from "../workings/index.ts";
 import { type Expansion, type Expected, expand } from "./expand.ts";
 import { type FaceInputs, foretell } from "./faces.ts";
+import { refuseFit } from "./refuse-fit.ts";
 import { type SettingFact, Settings } from "./settings.ts";
 import { type Step, type StepFacts, type StepGroup, stepGroups } from "./step.ts";
 
@@ -52,7 +53,6 @@ const jointRule = rule({
 const clockHours = [12, 3, 6, 9] as const;
 
 const fitGroups: readonly StepGroup[] = stepGroups.slice(0, stepGroups.indexOf("run"));
-const lengths: Range = { min: Number.MIN_VALUE, max: 10 };
 
 /**
  * The steps from kit to start for one box: one thing a step, in order, with
@@ -150,44 +150,4 @@ function expectedOf(
     default:
       return undefined;
   }
-}
-
-function refuseFit(given: FitGiven): Refused | undefined {
-  const named: readonly (readonly [string, number | undefined])[] = [
-    ["boxDepth", given.boxDepth],
-    ["ringHeight", given.ringHeight],
-    ["lanternWidth", given.lanternWidth],
-    ["spacer", given.spacer],
-    ["mandrel", given.mandrel],
-    ["cutLength", given.cutLength],
-    ["portDepth", given.portDepth],
-  ];
-  const refused = outside([
-    ["rings", given.rings, { min: 1, max: 40 }, "1"],
-    ...(given.lanternAfter === undefined ? [] : [["lanternAfter", given.lanternAfter, { min: 0, max: given.rings }, "1"] as const]),
-    ...(given.torque === undefined ? [] : [["torque", given.torque, { min: 0, max: 1e5 }, "N*m"] as const]),
-    ...named.flatMap(([name, value]) => (value === undefined ? [] : [[name, value, lengths, "m"] as const])),
-  ]);
-  if (refused) return refused;
-  const { joints } = given;
-  if (joints !== undefined && joints.length !== given.rings) {
-    return refuse({
-      kind: "impossible",
-      input: "joints",
-      given: joints.length,
-      says: { id: "fit-joints-not-rings", with: { joints: joints.length, rings: given.rings } },
-    });
-  }
-  const wrong = joints?.findIndex((hour) => !(hour > 0 && hour <= 12)) ?? -1;
-  if (wrong >= 0) {
-    const hour = joints?.[wrong] ?? Number.NaN;
-    return refuse({
-      kind: "outside-range",
-      input: `joints[${wrong}]`,
-      given: Number.isFinite(hour) ? hour : String(hour),
-      allowed: { min: 0, max: 12 },
-      says: { id: "fit-joint-hour" },
-    });
-  }
-  return undefined;
 }

@@ -48,16 +48,26 @@ export class Settings {
     this.#known = files.map(knownOf);
   }
 
-  /** A setting by name, or undefined when data/ has none of that name. */
+  /** A setting by name, or undefined when data/ has none of that name; it is written into the workings. */
   take(id: string): Setting | undefined {
+    const found = this.#find(id);
+    if (found === undefined) return undefined;
+    if (!this.#used.has(id)) {
+      this.#used.add(id);
+      this.#work.assume(found.rule, found.setting.use);
+    }
+    return found.setting;
+  }
+
+  /** A setting by name, without writing it down. */
+  look(id: string): Setting | undefined {
+    return this.#find(id)?.setting;
+  }
+
+  #find(id: string): Known | undefined {
     for (const file of this.#known) {
       const found = file.get(id);
-      if (found === undefined) continue;
-      if (!this.#used.has(id)) {
-        this.#used.add(id);
-        this.#work.assume(found.rule, found.setting.use);
-      }
-      return found.setting;
+      if (found) return found;
     }
     return undefined;
   }

@@ -63,22 +63,22 @@ export interface Step {
   readonly group: StepGroup;
   readonly kind: StepKind;
   readonly says: Says;
-  readonly ring?: number;
-  readonly measures?: Measured;
-  readonly predicted?: StepValue;
+  readonly ring?: number | undefined;
+  readonly measures?: Measured | undefined;
+  readonly predicted?: StepValue | undefined;
   /** Off by more than this either way: stop. */
-  readonly tolerance?: StepValue;
-  readonly least?: StepValue;
-  readonly most?: StepValue;
+  readonly tolerance?: StepValue | undefined;
+  readonly least?: StepValue | undefined;
+  readonly most?: StepValue | undefined;
   /** s */
-  readonly wait?: OpenBand;
+  readonly wait?: OpenBand | undefined;
   /** Sixths of a turn of every nut. */
-  readonly flats?: OpenBand;
-  readonly rounds?: OpenBand;
-  readonly loop?: string;
-  readonly until?: string;
+  readonly flats?: OpenBand | undefined;
+  readonly rounds?: OpenBand | undefined;
+  readonly loop?: string | undefined;
+  readonly until?: string | undefined;
   /** s after the start */
-  readonly at?: number;
+  readonly at?: number | undefined;
   readonly items: readonly string[];
   readonly blanks: readonly string[];
   readonly choices: readonly string[];

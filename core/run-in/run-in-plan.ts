@@ -1,4 +1,4 @@
-import { isStem, turns } from "../box/index.ts";
+import { isStem } from "../box/index.ts";
 import { type Case, type CautionFacts, openCase, refuseCase, type Seating, type Sides } from "../cautions/index.ts";
 import {
   type Expansion,
@@ -12,7 +12,8 @@ import {
   type StepFacts,
 } from "../fit/index.ts";
 import type { Temperature, TemperatureDifference, Torque } from "../units/index.ts";
-import { type Answer, begin, outside, type Refused, refuse, rule } from "../workings/index.ts";
+import { type Answer, begin, rule } from "../workings/index.ts";
+import { refuseNoFilm, refuseRunIn } from "./refuse-run-in.ts";
 import { type ScheduleFact, type Spread, spreadOf } from "./schedule.ts";
 import { type StopRule, type StopRuleFact, stopRulesFor } from "./stop-rules.ts";
 
@@ -114,7 +115,7 @@ export function runInPlan(given: RunInGiven, facts: RunInFacts, fitFacts: FitFac
       (rise) => work.step(rodRule, [given.temperature ?? Number.NaN, rise], ((given.temperature ?? Number.NaN) + rise) as Temperature),
       settings,
     ),
-    setting: (name) => settingFor(name, open.sides.service ?? "normal", seating),
+    alias: (name) => settingFor(name, open.sides.service ?? "normal", seating),
   };
   const steps = [
     ...expand("close", fitFacts.groups.close ?? [], by),
@@ -162,39 +163,4 @@ function expectations(
     }
     return undefined;
   };
-}
-
-function refuseNoFilm(given: RunInGiven, film: string): Refused | undefined {
-  if (given.release !== "not-allowed" || !turns(given.motion) || film !== "product") return undefined;
-  const asked = given.flush === "no" && (given.grease ?? "no") === "no";
-  return asked
-    ? refuse({ kind: "impossible", input: "release", given: "not-allowed", says: { id: "run-in-no-film" } })
-    : refuse({
-        kind: "not-known",
-        input: "flush",
-        given: given.flush ?? "unknown",
-        allowed: ["yes", "no"],
-        says: { id: "run-in-flush-not-known" },
-      });
-}
-
-function refuseRunIn({ motion, dripLow, dripHigh, temperatureLimit, torque }: RunInGiven): Refused | undefined {
-  const drip = dripLow ?? dripHigh;
-  if (drip !== undefined && !turns(motion)) {
-    return refuse({
-      kind: "impossible",
-      input: dripLow === undefined ? "dripHigh" : "dripLow",
-      given: Number.isFinite(drip) ? drip : String(drip),
-      says: { id: isStem(motion) ? "run-in-no-drip-for-stem" : "run-in-no-drip-for-rod" },
-    });
-  }
-  if ((dripLow === undefined) !== (dripHigh === undefined)) {
-    return refuse({ kind: "not-known", input: dripLow === undefined ? "dripLow" : "dripHigh", says: { id: "run-in-drip-both-ends" } });
-  }
-  return outside([
-    ...(dripLow === undefined ? [] : [["dripLow", dripLow, { min: Number.MIN_VALUE, max: 5000 }, "1/min"] as const]),
-    ...(dripHigh === undefined ? [] : [["dripHigh", dripHigh, { min: dripLow ?? 0, max: 5000 }, "1/min"] as const]),
-    ...(temperatureLimit === undefined ? [] : [["temperatureLimit", temperatureLimit, { min: 200, max: 1500 }, "K"] as const]),
-    ...(torque === undefined ? [] : [["torque", torque, { min: 0, max: 1e5 }, "N*m"] as const]),
-  ]);
 }

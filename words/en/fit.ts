@@ -27,7 +27,7 @@ export const fitSentences: Readonly<Record<string, string>> = {
   "step-stem-vent": "Vented on the stem side of the valve, and the vent seen to run.",
   "step-box-cool": "Box left to cool. Enter its temperature.",
   "step-gas-test": "Gas test done by the person named on the permit.",
-  "step-prove-zero": "Prove zero at the box: gauge at the flush tee, or open drain. Enter the reading.",
+  "step-prove-zero": "Prove zero at the box: gauge on it or on its flush tee, and the vent open. Enter the reading.",
   "step-try-start": "Operator presses start: nothing moves. Switch back to off.",
 
   "step-datum": "Face the follower. Which mark is 12 o'clock on this box?",
@@ -121,6 +121,8 @@ export const fitSentences: Readonly<Record<string, string>> = {
   "step-vent": "Vented until only liquid comes.",
   "step-pressurise": "Under pressure before power. Look at gland, joints and drains.",
   "step-leak-at-rest": "Standing and under pressure: what comes at the gland? Nothing at all before the start: nuts back, look why.",
+  "step-flush-at-rest":
+    "Standing and under pressure: what comes back in the closed drain? Only clean flush is right. Anything else: no start.",
   "step-line-back": "Line let back on slowly, from the side.",
   "step-start": "Operator starts it. Everybody else stands clear.",
 
@@ -178,6 +180,7 @@ export const fitNames: Readonly<Record<string, string>> = {
   "put-right-first": "put it right first",
   "may-be-let-out": "it may be let out",
   "may-not-be-let-out": "it may not be let out",
+  "flush-comes-back": "clean flush comes back",
   drips: "it drips",
   runs: "it runs",
   "ring-off": "depth found less depth foretold",
