@@ -2,7 +2,7 @@ import type { Motion } from "../box/index.ts";
 import type { Length } from "../units/index.ts";
 import { rule, type Uncertain, type Workings } from "../workings/index.ts";
 import type { Item, Limit } from "./limits.ts";
-import type { Decider, HouseLimit, LimitVerdict, Outcome, Verdict, VerdictWord } from "./verdict.ts";
+import type { Decider, HouseLimit, HouseVerdict, LimitVerdict, Outcome, Verdict, VerdictWord } from "./verdict.ts";
 
 /** What a limit may be scaled by or depend on. */
 export interface Basis {
@@ -26,7 +26,7 @@ const houseNumberRule = rule({ ...houseRule, unit: "1" });
 const coverage = 2;
 
 /** Whether a reading keeps a limit, breaks it, or is too close to say. */
-export function outcomeOf(reading: Uncertain, limit: number, sense: "at-most" | "at-least"): Outcome {
+function outcomeOf(reading: Uncertain, limit: number, sense: "at-most" | "at-least"): Outcome {
   const spare = sense === "at-most" ? limit - reading.mean : reading.mean - limit;
   if (Math.abs(spare) <= coverage * reading.u) return spare === 0 && reading.u === 0 ? "pass" : "close";
   return spare > 0 ? "pass" : "fail";
@@ -44,38 +44,48 @@ export function judge(
   const sense = item.sense ?? "at-most";
   const limits: LimitVerdict[] = [];
   let missing = false;
+  let passes = 0;
+  let fails = 0;
+  let of = 0;
   for (const limit of item.limits) {
     const value = limitFor(limit, basis);
     if (value === "not-for-this") continue;
-    if (value === undefined) missing ||= limit.beside !== true;
-    else limits.push(held(work, item, limit, value, basis, outcomeOf(reading, value, sense)));
+    if (value === undefined) {
+      missing ||= limit.beside !== true;
+      continue;
+    }
+    const outcome = outcomeOf(reading, value, sense);
+    limits.push(held(work, item, limit, value, basis, outcome));
+    if (limit.beside) continue;
+    of++;
+    if (outcome === "pass") passes++;
+    else if (outcome === "fail") fails++;
   }
-  const counted = limits.filter((limit) => !limit.beside);
-  const passes = counted.filter((limit) => limit.outcome === "pass").length;
-  const fails = counted.filter((limit) => limit.outcome === "fail").length;
-  const common = {
-    id: item.id,
-    required,
-    measured: { value: reading.mean, unit: item.unit, standardUncertainty: reading.u },
-    limits,
-    passes,
-    of: counted.length,
-  };
-  const own = item.unit === "m" ? house?.value : house?.number;
-  if (house && own !== undefined) {
-    work.step(item.unit === "m" ? houseRule : houseNumberRule, [], own);
-    const outcome = outcomeOf(reading, own, sense);
-    const verdict = outcome === "pass" ? "good" : outcome === "fail" ? item.fail : "cannot-tell";
-    return {
-      ...common,
-      verdict,
-      decidedBy: "house-limit",
-      houseLimit: { value: own, unit: item.unit, setBy: house.setBy, ...(house.why === undefined ? {} : { why: house.why }), outcome },
-      advice: adviceFor(item, verdict, "house-limit"),
-    };
-  }
-  const [verdict, decidedBy] = weigh(passes, fails, counted.length, missing, item.fail);
-  return { ...common, verdict, decidedBy, advice: adviceFor(item, verdict, decidedBy) };
+  const measured = { value: reading.mean, unit: item.unit, standardUncertainty: reading.u };
+  const own = house && byHouse(work, item, reading, house, sense);
+  const [verdict, decidedBy] = own ? [own.verdict, "house-limit" as const] : weigh(passes, fails, of, missing, item.fail);
+  const advice = adviceFor(item, verdict, decidedBy);
+  const { id } = item;
+  return own
+    ? { id, verdict, required, measured, limits, houseLimit: own.limit, decidedBy, passes, of, advice }
+    : { id, verdict, required, measured, limits, decidedBy, passes, of, advice };
+}
+
+function byHouse(
+  work: Workings,
+  item: Item,
+  reading: Uncertain,
+  house: HouseLimit,
+  sense: "at-most" | "at-least",
+): { readonly verdict: VerdictWord; readonly limit: HouseVerdict } | undefined {
+  const { setBy, why } = house;
+  const value = item.unit === "m" ? house.value : house.number;
+  if (value === undefined) return undefined;
+  work.step(item.unit === "m" ? houseRule : houseNumberRule, [], value);
+  const outcome = outcomeOf(reading, value, sense);
+  const verdict = outcome === "pass" ? "good" : outcome === "fail" ? item.fail : "cannot-tell";
+  const limit = { value, unit: item.unit, setBy, outcome };
+  return { verdict, limit: why === undefined ? limit : { ...limit, why } };
 }
 
 /** The verdict that every way of settling the close ones would leave standing; else it cannot be told. */
@@ -104,17 +114,11 @@ function adviceFor(item: Item, verdict: VerdictWord, decidedBy: Decider): readon
 }
 
 function held(work: Workings, item: Item, limit: Limit, value: number, basis: Basis, outcome: Outcome): LimitVerdict {
+  const { id, source, at, seen, beside = false } = limit;
   const by = limit.value !== undefined ? [] : [(limit.perShaft === undefined ? basis.section : basis.shaft) ?? Number.NaN];
-  return {
-    id: limit.id,
-    value: work.step(limit.rule, by, value),
-    unit: item.unit,
-    source: limit.source,
-    ...(limit.at === undefined ? {} : { at: limit.at }),
-    seen: limit.seen,
-    outcome,
-    beside: limit.beside ?? false,
-  };
+  work.step(limit.rule, by, value);
+  const { unit } = item;
+  return at === undefined ? { id, value, unit, source, seen, outcome, beside } : { id, value, unit, source, at, seen, outcome, beside };
 }
 
 /** The limit for this box; `undefined` when a diameter it needs is not known. */

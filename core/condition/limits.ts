@@ -3,10 +3,10 @@ import { type Citation, type Seen, type SourceId, sources } from "../sources/ind
 import type { How } from "../uncertainty/index.ts";
 import type { Length } from "../units/index.ts";
 import type { Rule } from "../workings/index.ts";
-import type { LimitUnit, VerdictWord } from "./verdict.ts";
+import type { LimitUnit, Verdict, VerdictWord } from "./verdict.ts";
 
 /** A limit as it stands in data/: a plain value, or so many shaft diameters or sections. */
-export interface LimitFact {
+interface LimitFact {
   readonly id: string;
   readonly value?: number;
   readonly perShaft?: number;
@@ -55,7 +55,12 @@ export interface Limit extends LimitFact {
 export interface Item extends Omit<ItemFact, "limits" | "unit"> {
   readonly unit: LimitUnit;
   readonly limits: readonly Limit[];
+  /** The verdict for each thing that may be seen, where it must be looked at and where it need not. */
+  readonly bySight: { readonly required: SightVerdicts; readonly optional: SightVerdicts };
 }
+
+/** The verdicts that follow from what was seen; under `undefined`, that nobody looked. */
+type SightVerdicts = ReadonlyMap<string | undefined, Verdict>;
 
 /** The points of the survey, in the order they are gone through. */
 export type ConditionFacts = readonly Item[];
@@ -76,6 +81,18 @@ function ruleOf(fact: LimitFact, unit: LimitUnit): Rule {
   };
 }
 
+function sightVerdicts(item: ItemFact, required: boolean): SightVerdicts {
+  const { id } = item;
+  const rest = { limits: [], passes: 0, of: 0 };
+  const notLooked = { id, verdict: "not-measured", required, ...rest, decidedBy: "not-measured" } as const;
+  const verdicts = new Map<string | undefined, Verdict>([[undefined, { ...notLooked, advice: required ? ["condition-look-first"] : [] }]]);
+  for (const [seen, verdict] of Object.entries(item.seen ?? {})) {
+    const advice = verdict === "good" ? [] : [`${id}-${seen}`];
+    verdicts.set(seen, { id, verdict, required, seen, ...rest, decidedBy: "seen", advice });
+  }
+  return verdicts;
+}
+
 /**
  * Makes ready the points of the survey and their limits, as data/ holds them.
  *
@@ -90,6 +107,6 @@ export function conditionFacts(items: readonly ItemFact[]): ConditionFacts {
     const limits = (item.limits ?? []).map(
       (limit): Limit => ({ ...limit, rule: ruleOf(limit, unit), seen: limit.seen ?? sources[limit.source].seen }),
     );
-    return { ...item, unit, limits };
+    return { ...item, unit, limits, bySight: { required: sightVerdicts(item, true), optional: sightVerdicts(item, false) } };
   });
 }

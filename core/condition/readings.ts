@@ -67,13 +67,8 @@ export function readingOf(
 }
 
 /** A verdict by what was seen, or that it was not looked at. */
-export function seenVerdict(item: Item, given: ConditionQuestion, required: boolean): Verdict {
+export function seenVerdict(item: Item, given: ConditionQuestion, required: boolean): Verdict | undefined {
   const seen = item.seenField === undefined ? undefined : given.sightings?.[item.seenField as ConditionSighting];
-  const verdict = seen === undefined ? undefined : item.seen?.[seen];
-  const common = { id: item.id, required, limits: [], passes: 0, of: 0 };
-  if (seen === undefined || verdict === undefined) {
-    return { ...common, verdict: "not-measured", decidedBy: "not-measured", advice: required ? ["condition-look-first"] : [] };
-  }
-  const advice = verdict === "good" ? [] : [`${item.id}-${seen}`];
-  return { ...common, verdict, seen, decidedBy: "seen", advice };
+  const verdicts = required ? item.bySight.required : item.bySight.optional;
+  return verdicts.get(seen) ?? verdicts.get(undefined);
 }

@@ -14,7 +14,7 @@ export interface StockSize {
 }
 
 /** A share taken for lack of anything better, with the spread to show beside it. */
-export interface Share {
+interface Share {
   readonly low: number;
   readonly high: number;
 }
