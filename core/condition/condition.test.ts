@@ -35,7 +35,12 @@ const limit = (what: string, id: string, given: ConditionQuestion, item: string,
 const dial = { runout: inch(0.0015) };
 const exact = "a limit is looked up, not worked out";
 against(
-  { topic: "condition", check: "Runout after the shaft was renewed", source: { source: "mil-hdbk-1164", at: "p. 91" }, tolerance: exact },
+  {
+    topic: "condition",
+    check: "Runout after the shaft was renewed",
+    source: { source: "mil-hdbk-1164", at: "pages on pumps, 91 and 95" },
+    tolerance: exact,
+  },
   [limit("any shaft", "runout-after-renewal", dial, "runout", 0.002, "in")],
 );
 against({ topic: "condition", check: "Runout of small pumps", source: { source: "usbr-fist-4-1a", at: "2.5, p. 14" }, tolerance: exact }, [

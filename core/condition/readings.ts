@@ -14,7 +14,7 @@ const readingRule = rule({
     { symbol: "r", name: "resolution", unit: "m" },
     { symbol: "a", name: "limit-of-error", unit: "m" },
   ],
-  citation: { source: "jcgm-100-2008", at: "F.2.2.1 and 4.3.7; r and a as usual for this way of measuring" },
+  citation: { source: "jcgm-100-2008", at: "F.2.2.1 and 4.3.7; r and a as usual for this way of measuring", seen: "memory" },
 });
 const shareRule = rule({
   id: "reading-uncertainty-share",

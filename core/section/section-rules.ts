@@ -57,7 +57,7 @@ export const probabilityRule = rule({
     { symbol: "s", name: "section", unit: "m" },
     { symbol: "u", name: "standard-uncertainty", unit: "m" },
   ],
-  citation: { source: "jcgm-100-2008", at: "normal distribution, 4.3.4" },
+  citation: { source: "jcgm-100-2008", at: "normal distribution, 4.3.4", seen: "memory" },
 });
 
 export const probabilityOfSmallestRule = rule({

@@ -11,7 +11,7 @@ export const repeatability = rule({
     { symbol: "s", name: "standard-deviation", unit: "m" },
     { symbol: "n", name: "number-of-readings", unit: "1" },
   ],
-  citation: { source: gum, at: "4.2.3, equation (5)" },
+  citation: { source: gum, at: "4.2.3, equation (5)", seen: "memory" },
 });
 
 export const usualResolution = rule({
@@ -29,7 +29,7 @@ export const resolution = rule({
   expression: "r / √12",
   unit: "m",
   inputs: [{ symbol: "r", name: "resolution", unit: "m" }],
-  citation: { source: gum, at: "F.2.2.1" },
+  citation: { source: gum, at: "F.2.2.1", seen: "memory" },
 });
 
 export const limitOfError = rule({
@@ -47,7 +47,7 @@ export const method = rule({
   expression: "a / √3",
   unit: "m",
   inputs: [{ symbol: "a", name: "limit-of-error", unit: "m" }],
-  citation: { source: gum, at: "4.3.7, equation (7)" },
+  citation: { source: gum, at: "4.3.7, equation (7)", seen: "memory" },
 });
 
 export const combined = rule({
@@ -60,7 +60,7 @@ export const combined = rule({
     { symbol: "u_r", name: "resolution-uncertainty", unit: "m" },
     { symbol: "u_a", name: "method-uncertainty", unit: "m" },
   ],
-  citation: { source: gum, at: "5.1.2, equation (10)" },
+  citation: { source: gum, at: "5.1.2, equation (10)", seen: "memory" },
 });
 
 export const mean = rule({
@@ -72,7 +72,7 @@ export const mean = rule({
     { symbol: "Σx", name: "sum-of-readings", unit: "m" },
     { symbol: "n", name: "number-of-readings", unit: "1" },
   ],
-  citation: { source: gum, at: "4.2.1, equation (3)" },
+  citation: { source: gum, at: "4.2.1, equation (3)", seen: "memory" },
 });
 
 export const spread = rule({
@@ -96,7 +96,7 @@ export const expanded = rule({
     { symbol: "k", name: "coverage-factor", unit: "1" },
     { symbol: "u", name: "standard-uncertainty", unit: "m" },
   ],
-  citation: { source: gum, at: "6.2.1, equation (18); k from table G.2 for 95 %" },
+  citation: { source: gum, at: "6.2.1, equation (18); k from table G.2 for 95 %", seen: "memory" },
 });
 
 export const outOfRound = rule({

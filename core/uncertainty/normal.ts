@@ -1,4 +1,4 @@
-/** Coefficients of J. F. Hart, Computer Approximations (1968), algorithm 5666, as G. West gives them (Wilmott, 2005). */
+/** Coefficients of J. F. Hart, Computer Approximations (1968), algorithm 5666, as G. West gives them (Wilmott, 2005); from memory, compared with SciPy. */
 const upper = [
   3.52624965998911e-2, 0.700383064443688, 6.37396220353165, 33.912866078383, 112.079291497871, 221.213596169931, 220.206867912376,
 ] as const;
