@@ -12,7 +12,7 @@ import {
   partKinds,
   ringCut,
   ringSet,
-  seatingLoads,
+  seatings,
 } from "@ringwright/core/rings";
 import { type SourceId, sources } from "@ringwright/core/sources";
 import type { Length } from "@ringwright/core/units";
@@ -153,7 +153,7 @@ export const ringsAnswers: readonly AnyAnswer[] = [
       throatBush: optional(quantityField("length", "Length of a loose throat bush within that depth.")),
       spacer: optional(quantityField("length", "Length of a spacer at the bottom.")),
       rings: optional(countField({ min: 1, max: 40 }, "Number of rings, when it is settled.")),
-      seatingLoad: optional(choiceField(seatingLoads, "How hard the rings are seated.")),
+      seating: optional(choiceField(seatings, "How hard the rings are seated.")),
       seatingLossLow: optional(numberField({}, "Part of its height that a ring loses in seating, at least.")),
       seatingLossHigh: optional(numberField({}, "Part of its height that a ring loses in seating, at most.")),
       ringHeight: optional(quantityField("length", "Height of one seated ring, when found on the job.")),

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import ringFile from "../../data/limits/rings.json" with { type: "json" };
 import { motions } from "../box/index.ts";
 import { sources } from "../sources/index.ts";
-import { families, type RingFile, readRingFacts, seatingLoads } from "./facts.ts";
+import { families, type RingFile, readRingFacts, seatings } from "./facts.ts";
 
 const facts = readRingFacts(ringFile as RingFile);
 
@@ -21,7 +21,7 @@ test("every value in the file names a source that stands in the register", () =>
 
 test("every motion has its counts, every seating its loss, every family its gap", () => {
   expect([...facts.counts.keys()].sort()).toEqual([...motions].sort());
-  expect([...facts.seating.keys()].sort()).toEqual([...seatingLoads].sort());
+  expect([...facts.seating.keys()].sort()).toEqual([...seatings].sort());
   expect([...facts.gaps.keys()].sort()).toEqual([...families].sort());
   for (const { fewest, usual, most } of facts.counts.values()) {
     expect(fewest.value).toBeLessThanOrEqual(usual);

@@ -4,8 +4,8 @@ import { type GaugePressure, type Length, quantity } from "../units/index.ts";
 import { type Rule, rule } from "../workings/index.ts";
 
 /** How hard rings are seated: eased home, tamped home, or with the full gland load ring by ring. */
-export const seatingLoads = ["light", "firm", "full"] as const;
-export type SeatingLoad = (typeof seatingLoads)[number];
+export const seatings = ["light", "firm", "full"] as const;
+export type Seating = (typeof seatings)[number];
 
 export const families = ["plant-fibre", "ptfe", "graphite", "carbon", "aramid", "synthetic", "mineral", "metal"] as const;
 export type Family = (typeof families)[number];
@@ -33,7 +33,7 @@ export interface RingFile {
     readonly opinions: readonly Opinion[];
   }[];
   readonly oneRingPressure: { readonly value: number; readonly unit: string; readonly citation: Citation };
-  readonly seating: readonly { readonly manner: SeatingLoad; readonly low: number; readonly high: number; readonly citation: Citation }[];
+  readonly seating: readonly { readonly manner: Seating; readonly low: number; readonly high: number; readonly citation: Citation }[];
   readonly entry: Readonly<Record<"least" | "wanted", { readonly value: number; readonly unit: string; readonly citation: Citation }>>;
   readonly buttGap: {
     readonly families: readonly InUnit<{
@@ -59,7 +59,7 @@ export interface RingFacts {
     { readonly fewest: Limit<number>; readonly usual: number; readonly most: Limit<number>; readonly opinions: readonly Opinion[] }
   >;
   readonly oneRingPressure: { readonly value: GaugePressure; readonly citation: Citation };
-  readonly seating: ReadonlyMap<SeatingLoad, { readonly low: number; readonly high: number; readonly rule: Rule }>;
+  readonly seating: ReadonlyMap<Seating, { readonly low: number; readonly high: number; readonly rule: Rule }>;
   readonly leastEntry: Limit<Length>;
   readonly wantedEntry: Limit<Length>;
   readonly gaps: ReadonlyMap<Family, { readonly low: Length; readonly high: Length; readonly rules: readonly [low: Rule, high: Rule] }>;

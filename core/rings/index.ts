@@ -7,8 +7,8 @@ export {
   type RingFacts,
   type RingFile,
   readRingFacts,
-  type SeatingLoad,
-  seatingLoads,
+  type Seating,
+  seatings,
 } from "./facts.ts";
 export { type JointsQuestion, joints } from "./joints.ts";
 export { type Cut, type CutQuestion, cuts, type RingCut, ringCut } from "./ring-cut.ts";

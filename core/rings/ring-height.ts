@@ -1,7 +1,7 @@
 import { isStem } from "../box/index.ts";
 import type { Length } from "../units/index.ts";
 import { type Refused, refuse, rule, type Workings } from "../workings/index.ts";
-import type { RingFacts, SeatingLoad } from "./facts.ts";
+import type { RingFacts, Seating } from "./facts.ts";
 import { ringSection } from "./ring-section.ts";
 import type { RingSetQuestion } from "./survey.ts";
 
@@ -51,8 +51,8 @@ const tolerance = rule({
 });
 
 /** How rings are seated when nobody says: stems with full load ring by ring, the rest tamped home. */
-function seatingOf({ seatingLoad, motion }: RingSetQuestion): SeatingLoad {
-  return seatingLoad ?? (isStem(motion) ? "full" : "firm");
+function seatingOf({ seating, motion }: RingSetQuestion): Seating {
+  return seating ?? (isStem(motion) ? "full" : "firm");
 }
 
 /** Refuses losses the wrong way round. */

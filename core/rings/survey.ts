@@ -1,7 +1,7 @@
 import type { Motion } from "../box/index.ts";
 import type { GaugePressure, Length } from "../units/index.ts";
 import { outside, type Range, type Refused, refuse, within } from "../workings/index.ts";
-import type { SeatingLoad } from "./facts.ts";
+import type { Seating } from "./facts.ts";
 import { refuseSpace } from "./ring-section.ts";
 
 export const endRings = ["none", "throat", "gland", "both"] as const;
@@ -34,7 +34,7 @@ export interface RingSetQuestion {
   readonly spacer?: Length;
   /** Number of rings, when it is settled. */
   readonly rings?: number;
-  readonly seatingLoad?: SeatingLoad;
+  readonly seating?: Seating;
   /** Part of its height that a ring loses in seating, from and to. */
   readonly seatingLossLow?: number;
   readonly seatingLossHigh?: number;
