@@ -8,22 +8,15 @@ import {
   material,
   materials,
   phases,
+  ringMaterials,
   solidsLevels,
   uses,
 } from "@ringwright/core/materials";
 import { type AnyAnswer, answer } from "../answer.ts";
 import { choiceField, groupField, listField, numberField, optional, quantityField, textField, yesNoField } from "../field.ts";
 import { choiceShape, groupShape, listShape, maybe, numberShape, textShape } from "../shape.ts";
-import {
-  bindingShape,
-  contributionsShape,
-  fluidCellShape,
-  lineShape,
-  nameShape,
-  reasonShape,
-  saysShape,
-  sentenceShape,
-} from "./material-shapes.ts";
+import { endRingShape, fluidCellShape, lanternShape, lineShape, nameShape, sentenceShape, sleeveShape } from "./material-fact-shapes.ts";
+import { bindingShape, contributionsShape, reasonShape, saysShape } from "./material-shapes.ts";
 import { textOrGroup } from "./text-or-group.ts";
 
 const item = groupField(
@@ -129,6 +122,17 @@ export const materialsAnswers: readonly AnyAnswer[] = [
       lines: listShape(lineShape),
     }),
     work: (question, facts) => material(question, facts.materials),
+  }),
+  answer({
+    name: "ring-materials",
+    about: "What lantern ring, end rings and sleeve can be of, and which lantern rings stand this temperature and these fluids.",
+    question: groupField({
+      temperature: optional(quantityField("temperature", "At the packing.")),
+      fluids: optional(listField(textField(), { max: 60 }, "Everything that may touch them, by id.")),
+      style: optional(textField("Style of the packing, for the end rings that go with it.")),
+    }),
+    answer: groupShape({ lanterns: listShape(lanternShape), ends: listShape(endRingShape), sleeves: listShape(sleeveShape) }),
+    work: (question, facts) => ringMaterials(question, facts.materials),
   }),
   answer({
     name: "fluids",

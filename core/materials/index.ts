@@ -1,4 +1,4 @@
-export type { Family, MaterialsFacts, Origin, RatingFact, SeatingPolicy, Style } from "./facts.ts";
+export type { EndRing, Family, MaterialsFacts, Origin, RatingFact, SeatingPolicy, SleeveMaterial, Style } from "./facts.ts";
 export { type FluidListed, fluidsList } from "./fluids.ts";
 export { type Line, type Material, type MaterialLine, material } from "./material.ts";
 export { type Materials, materials } from "./materials.ts";
@@ -18,4 +18,5 @@ export {
 export { readMaterials } from "./read.ts";
 export { preferences } from "./ready.ts";
 export type { Binding, Candidate, Compared, Reason, Rejected } from "./reason.ts";
+export { type LanternChoice, type RingMaterials, ringMaterials } from "./ring-materials.ts";
 export { familyOf, type Setting, type StyleFacts, styleFacts } from "./style-facts.ts";

@@ -11,6 +11,9 @@ export interface Line extends Fact {
   readonly max?: number | null;
   readonly class?: number | string | null;
   readonly policy?: string | null;
+  readonly food?: string | null;
+  readonly potable?: string | null;
+  readonly oxygen?: string | null;
   /** Ids of sentences. */
   readonly says?: readonly string[];
   /** Ids that are themselves the word. */

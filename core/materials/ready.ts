@@ -1,36 +1,15 @@
-import { type Citation, cite } from "../sources/index.ts";
-import type { Temperature } from "../units/index.ts";
+import type { Citation } from "../sources/index.ts";
 import { type Rule, rule } from "../workings/index.ts";
 import { citeFact } from "./cite-fact.ts";
-import type {
-  Atmosphere,
-  Figure,
-  FluidRow,
-  HardnessScale,
-  MaterialsFacts,
-  PreferenceId,
-  Rating,
-  Rubber,
-  SleeveMaterial,
-  Style,
-} from "./facts.ts";
+import type { Atmosphere, Figure, HardnessScale, MaterialsFacts, PreferenceId, Rubber, SleeveMaterial, Style } from "./facts.ts";
 import { onScale } from "./hardness.ts";
-import { acidityLimit, coldLimit, heatLimit, kindsOfLimit, type Limit, marginRule, softLimit } from "./limit.ts";
-import type { Reason } from "./reason.ts";
-
-/** What one style makes of one fluid: the worst of its parts. */
-interface Meeting {
-  readonly rating: Rating;
-  /** Whether the deciding cell rests on a source that was read. */
-  readonly seen: boolean;
-  /** Made once: it says the same for every question. */
-  readonly reason: Reason;
-}
+import { heatLimits } from "./heat-limits.ts";
+import { acidityLimit, coldLimit, kindsOfLimit, type Limit, marginRule, softLimit } from "./limit.ts";
+import { type Meeting, meet } from "./meeting.ts";
 
 /** One style, ready for comparing. */
 export interface ReadyStyle {
   readonly fact: Style;
-  readonly index: number;
   readonly heat: Readonly<Record<Atmosphere | "unknown", Limit>>;
   readonly cold: Limit;
   readonly acidity: { readonly min: Limit; readonly max: Limit };
@@ -75,8 +54,6 @@ export const preferences: readonly PreferenceId[] = [
   "unknown",
 ];
 
-const rank: Readonly<Record<Rating, number>> = { S: 0, C: 1, N: 2 };
-
 /** An id as the files spell it, from what a person wrote. */
 export function spelt(id: string): string {
   return id
@@ -85,88 +62,23 @@ export function spelt(id: string): string {
     .replace(/[_\s]+/gu, "-");
 }
 
-function meeting(style: Style, fluid: FluidRow): Meeting {
-  let worst: { rating: Rating; chemistry: string; seen: boolean; citation: Citation; either: boolean } = {
-    rating: "S",
-    chemistry: style.made.parts[0]?.[0] ?? style.family,
-    seen: false,
-    citation: cite("memory"),
-    either: false,
-  };
-  let first = true;
-  for (const alternatives of style.made.parts) {
-    // A part that may be one of several is as good as the best of them, and a caution where they differ.
-    const cells = alternatives.flatMap((chemistry) => {
-      const cell = fluid.cells[chemistry];
-      return cell ? [{ chemistry, cell }] : [];
-    });
-    const [best] = [...cells].sort((a, b) => rank[a.cell.rating] - rank[b.cell.rating]);
-    if (!best) continue;
-    const either = cells.some(({ cell }) => cell.rating !== best.cell.rating);
-    const rating: Rating = either && best.cell.rating === "S" ? "C" : best.cell.rating;
-    const heavier = rank[rating] > rank[worst.rating] || (rank[rating] === rank[worst.rating] && best.cell.seen && !worst.seen);
-    if (first || heavier) {
-      const citation = citeFact(best.cell);
-      worst = { rating, chemistry: best.chemistry, seen: best.cell.seen, citation, either };
-    }
-    first = false;
-  }
-  const { rating, chemistry, seen, citation } = worst;
-  const says = { id: saysOf(rating, worst.either), with: { fluid: fluid.id, chemistry } };
-  const clears = rating === "N" && !seen ? { clears: { id: "clear-by-own-chart", with: { fluid: fluid.id } } } : {};
-  const kind = rating === "N" ? "stop" : rating === "C" ? "warn" : "holds";
-  return { rating, seen, reason: { kind, constraint: "chemistry", says, citation, ...clears } };
-}
-
-function saysOf(rating: Rating, either: boolean): string {
-  if (rating === "N") return "chemistry-stops";
-  if (rating === "C") return either ? "chemistry-depends-on-make" : "chemistry-caution";
-  return "chemistry-holds";
-}
-
 function preferredOn(wanted: number | null, { hardnessScales }: MaterialsFacts): Record<HardnessScale, number> | undefined {
   if (wanted === null) return undefined;
   const on = (scale: HardnessScale) => onScale(wanted, "HRC", scale, hardnessScales) ?? Infinity;
   return { HB: on("HB"), HRC: on("HRC"), HV: on("HV") };
 }
 
-function readyStyle(style: Style, index: number, facts: MaterialsFacts): ReadyStyle {
+function readyStyle(style: Style, facts: MaterialsFacts): ReadyStyle {
   const { id } = style;
   const { selection } = facts;
   const lubricants = facts.lubricants.filter((entry) => style.made.lubricants.includes(entry.id));
-  const share = selection.warnShare.value ?? 1;
-  const { inAir, inWater, inSteam, inert, min } = style.temperature;
-  const heat = (own: Figure<Temperature>, name: string, air: boolean) => heatLimit(own, lubricants, share, air, `${id}-${name}-margin`);
-  // Where liquid water sets no limit, what leaks out flashes: the limit in steam stands in, or that in air.
-  const water = inWater.notLimiting ? (inSteam.value === null ? inAir : inSteam) : inWater;
   const soft = (figure: Figure, of: "speed" | "pressure", name: string) =>
     softLimit(figure, { id: `${id}-${name}-margin`, input: of, of: kindsOfLimit[of] });
-  const own = {
-    air: heat(inAir, "heat-in-air", true),
-    water: heat(water, "heat-in-water", false),
-    steam: heat(inSteam, "heat-in-steam", false),
-    inert: heat(inert, "heat-inert", false),
-    other: heat(inAir, "heat", true),
-  };
-  const most = Object.values(own).reduce((best, limit) =>
-    Number.isFinite(best.value) && !(limit.value > best.value && Number.isFinite(limit.value)) ? best : limit,
-  );
-  // Where no figure is known for one atmosphere, it still stands no more there than the most it stands anywhere.
-  const capped = (limit: Limit): Limit => (limit.missing && limit.value > most.value ? { ...most, missing: true } : limit);
   const never = selection.notTurning.find((fact) => fact.style === id);
   return {
     fact: style,
-    index,
-    heat: {
-      air: capped(own.air),
-      water: capped(own.water),
-      steam: capped(own.steam),
-      inert: capped(own.inert),
-      other: capped(own.other),
-      // Not knowing what touches it, only what is too hot everywhere is too hot.
-      unknown: { ...capped(own.air), warn: own.air.value, top: most.value, topShown: most.shown },
-    },
-    cold: coldLimit(min, `${id}-cold-margin`),
+    heat: heatLimits(style, facts),
+    cold: coldLimit(style.temperature.min, `${id}-cold-margin`),
     acidity: {
       min: acidityLimit(style.pH.min, "min", lubricants, selection.phMargin.value ?? 0, `${id}-least-ph-margin`),
       max: acidityLimit(style.pH.max, "max", lubricants, selection.phMargin.value ?? 0, `${id}-most-ph-margin`),
@@ -177,7 +89,7 @@ function readyStyle(style: Style, index: number, facts: MaterialsFacts): ReadySt
       stroking: soft(style.pressure.stroking, "pressure", "stroking-pressure"),
       stem: soft(style.pressure.stem, "pressure", "stem-pressure"),
     },
-    meetings: facts.fluids.map((fluid) => meeting(style, fluid)),
+    meetings: facts.fluids.map((fluid) => meet(style, fluid)),
     notTurning: never && citeFact(never),
     hardFibre: selection.hardFibre.families.includes(style.family) || selection.hardFibre.styles.includes(id),
     lubricated: style.made.lubricants.length > 0 || style.made.notStated.includes("lubricant"),
@@ -213,7 +125,7 @@ function readyStyle(style: Style, index: number, facts: MaterialsFacts): ReadySt
 }
 
 function makeReady(facts: MaterialsFacts): Ready {
-  const styles = facts.styles.map((style, index) => readyStyle(style, index, facts));
+  const styles = facts.styles.map((style) => readyStyle(style, facts));
   const weights = Object.fromEntries(preferences.map((name) => [name, facts.selection.weights[name].value ?? 0]));
   return {
     facts,
