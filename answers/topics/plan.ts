@@ -30,6 +30,7 @@ import { fitAnswers } from "./fit.ts";
 import { flushAnswers } from "./flush.ts";
 import { glandAnswers } from "./gland.ts";
 import { heatAnswers } from "./heat.ts";
+import { lanternAnswers } from "./lantern.ts";
 import { leakAnswers } from "./leak.ts";
 import { materialsAnswers } from "./materials.ts";
 import { measuredAnswers } from "./measured.ts";
@@ -219,6 +220,7 @@ const described = [
   glandAnswers,
   stemsAnswers,
   leakAnswers,
+  lanternAnswers,
   cautionsAnswers,
   fitAnswers,
   runInAnswers,

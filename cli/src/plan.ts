@@ -2,6 +2,7 @@ import { parseArgs } from "node:util";
 import { isMalformed, type Reply, replyOf, work } from "@ringwright/answers";
 import type { Plan } from "@ringwright/core/plan";
 import { readAllFacts } from "@ringwright/data";
+import { boxOfPlan, drawBoxSection, toSvg } from "@ringwright/drawings";
 import { say } from "@ringwright/words";
 import { readBoxFile } from "./box-file.ts";
 import { exits } from "./exits.ts";
@@ -35,9 +36,23 @@ export async function planCommand(words: readonly string[], streams: Streams): P
     return refused.ok ? exits.ok : refuse(refused.refusal, asked.json, streams);
   }
   const found = { ...worked.found, value: worked.found.value as Plan };
+  const drawn = asked.drawing === undefined ? undefined : draw(found.value, asked.drawing, asked.units, streams);
   if (asked.json) streams.out(`${JSON.stringify(replyOf(worked))}\n`);
   else streams.out(planText(found, { system: asked.units, workings: asked.workings }));
+  if (drawn !== undefined) streams.err(`${drawn}\n`);
   return exits.ok;
+}
+
+/** Writes the box section to a file and says so; or says why it could not. */
+function draw(plan: Plan, file: string, system: "metric" | "inch", streams: Streams): string {
+  const box = boxOfPlan(plan, plan.survey.name ?? say({ id: "plan-unnamed-box" }));
+  if (!box) return say({ id: "plan-no-drawing" });
+  try {
+    streams.write(file, toSvg(drawBoxSection(box), { system }));
+    return say({ id: "plan-drawing-written", with: { file } });
+  } catch (error) {
+    return say({ id: "plan-drawing-not-written", with: { file, why: error instanceof Error ? error.message : String(error) } });
+  }
 }
 
 interface Asked {

@@ -1,5 +1,6 @@
 import { isStem } from "../box/index.ts";
 import {
+  findThread,
   type GlandLoad,
   glandLoad,
   type Part as Layer,
@@ -7,6 +8,7 @@ import {
   type StressAlongBox,
   sealStress,
   stressAlongBox,
+  type Thread,
 } from "../gland/index.ts";
 import { frictionBoreTaken, ratioTaken } from "../heat/index.ts";
 import type { StyleFacts } from "../materials/index.ts";
@@ -29,6 +31,8 @@ export interface Load {
   readonly seal: Part<SealStress>;
   readonly nuts: Part<GlandLoad> | undefined;
   readonly stem: Part<StemLoad> | undefined;
+  /** Of the gland studs, where it was named and is known. */
+  readonly thread: Thread | undefined;
 }
 
 export interface Settings {
@@ -103,6 +107,7 @@ export function loadOf(
           ),
         ),
     stem,
+    thread: studs.thread === undefined ? undefined : answerOf(findThread(studs.thread, facts.gland.threads)),
   };
 }
 

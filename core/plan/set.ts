@@ -1,7 +1,8 @@
 import { isStem } from "../box/index.ts";
+import { type LanternTrack, lanternTrack } from "../lantern/index.ts";
 import type { StyleFacts } from "../materials/index.ts";
 import { type Coil, coil, type RingCut, type RingSet, ringCut, ringSet } from "../rings/index.ts";
-import type { GaugePressure } from "../units/index.ts";
+import type { GaugePressure, Length } from "../units/index.ts";
 import { pick } from "./choose.ts";
 import { hasLantern, type MeasuredBox } from "./measure.ts";
 import { answerOf, type Part, when } from "./part.ts";
@@ -13,6 +14,8 @@ export interface RingsPlan {
   readonly set: Part<RingSet>;
   readonly cut: Part<RingCut>;
   readonly coil: Part<Coil>;
+  /** Where the lantern ring goes as the gland is pulled up. */
+  readonly track: Part<LanternTrack> | undefined;
 }
 
 /** Lays out the set and works out the cuts. */
@@ -68,7 +71,30 @@ export function ringsOf(
     set,
     cut: when({ shaft: space }, (known) => ringCut({ ...known.shaft, ...familyForGap(style) }, facts.rings)),
     coil: when({ shaft: space, "set.rings": rings }, (known) => coil({ ...known.shaft, rings: known["set.rings"] })),
+    track: trackOf(survey, answerOf(set), depth),
   };
+}
+
+/** Follows the lantern ring of the set over the whole gland gap. */
+function trackOf({ port = {} }: Survey, set: RingSet | undefined, depth: Length | undefined): Part<LanternTrack> | undefined {
+  const { lantern } = set ?? {};
+  if (!set || !lantern) return undefined;
+  const fromThroat =
+    port.fromThroat ?? (depth === undefined || port.fromFace === undefined ? undefined : ((depth - port.fromFace) as Length));
+  const belowRings = set.rings[0]?.from ?? (0 as Length);
+  return when({ "port.fromFace": fromThroat, "port.diameter": port.diameter, "follower.nose": set.glandGap }, (known) =>
+    lanternTrack({
+      ringsThroatSide: lantern.afterRing,
+      ringsGlandSide: set.rings.length - lantern.afterRing,
+      ringHeight: set.ringHeight.mean,
+      lanternWidth: lantern.width,
+      window: lantern.window,
+      portFromThroat: known["port.fromFace"],
+      portDiameter: known["port.diameter"],
+      gapTravel: known["follower.nose"],
+      ...(belowRings > 0 ? { belowRings } : {}),
+    }),
+  );
 }
 
 /** How hard the rings are brought home: as the survey says, else as the packing asks. */
