@@ -17,6 +17,8 @@ export const fitAnswers: readonly AnyAnswer[] = [
       faces: optional(
         listField(quantityField("length"), { min: 1, max: 40 }, "Depth of each ring's face from the box face, once home, from the throat."),
       ),
+      lanternFace: optional(quantityField("length", "Depth of the lantern ring's gland-side face, beside faces.")),
+      spacerFace: optional(quantityField("length", "Depth of the face of spacer or bush at the throat, beside faces.")),
       boxDepth: optional(quantityField("length", "From the face of the box to the throat.")),
       ringHeight: optional(quantityField("length", "Height of one seated ring, along the shaft.")),
       lanternWidth: optional(quantityField("length")),

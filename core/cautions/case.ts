@@ -50,9 +50,9 @@ export interface Case {
   readonly heating?: YesNo;
   /** Shaft hanging or standing, so that it must be held when the box is opened. */
   readonly vertical?: YesNo;
-  /** Family of the new packing, or the id of its style. */
-  readonly family?: string;
+  /** Style of the new packing; where it is not settled, its family. */
   readonly style?: string;
+  readonly family?: string;
   readonly ringForm?: RingForm;
   readonly seating?: Seating;
   /** Id of the shaft, sleeve or stem material. */

@@ -91,6 +91,14 @@ test("each of the usual cautions of the trade can be met", () => {
   expect(facts.cautions.map((caution) => caution.id).filter((id) => !met.has(id))).toEqual([]);
 });
 
+/** Fields of a survey and of the readings taken later, by the names they are asked under. */
+const inputs = new Set(
+  (
+    "shaft bore depth stroke rotation pressure temperature fluids style sleeve use zone release flush quench grease heating vertical hot toxic " +
+    "flammable corrosive oldPacking oldRings runout shaftLift endFloat clockGaps torque drip boxTemperature photo"
+  ).split(" "),
+);
+
 test("every caution has its words, a source, and stands above something that exists", () => {
   const steps = new Set(
     [...Object.values(fit.groups), ...Object.values(runIn.groups)].flatMap((list) => (list ?? []).map((step) => step.id)),
@@ -101,6 +109,10 @@ test("every caution has its words, a source, and stands above something that exi
     expect((guards.groups ?? []).filter((group) => !(stepGroups as readonly string[]).includes(group))).toEqual([]);
     expect(
       (guards.steps ?? []).filter((step) => !steps.has(step)),
+      id,
+    ).toEqual([]);
+    expect(
+      (guards.inputs ?? []).filter((input) => !inputs.has(input)),
       id,
     ).toEqual([]);
     expect((guards.inputs ?? []).length + (guards.groups ?? []).length + (guards.steps ?? []).length, id).toBeGreaterThan(0);

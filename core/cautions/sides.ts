@@ -17,12 +17,10 @@ const burnRule = rule({
 });
 const burnFrom = degC(51);
 
-/** The family a case's packing belongs to, by its own id or by the style's. */
-export function familyOf(given: Case, facts: CaseFacts): FamilyFact | undefined {
-  const { family, style } = given;
-  if (family !== undefined) return facts.families.find((entry) => entry.id === family);
-  if (style !== undefined) return facts.families.find((entry) => entry.styles.includes(style));
-  return undefined;
+/** The family a case's packing belongs to: by its style where that is known, else by the family's own id. */
+export function familyOf({ family, style }: Case, facts: CaseFacts): FamilyFact | undefined {
+  const byStyle = style === undefined ? undefined : facts.families.find((entry) => entry.styles.includes(style));
+  return byStyle ?? (family === undefined ? undefined : facts.families.find((entry) => entry.id === family));
 }
 
 /** The sides of a case that conditions look at. Every side has a value; what nobody said is `unknown`. */
@@ -32,7 +30,8 @@ export function sidesOf(given: Case, facts: CaseFacts, work: Workings): Sides {
   const does = (hazard: FluidHazards["does"][number]): YesNo =>
     fluids.some((fluid) => fluid.does.includes(hazard)) ? "yes" : named && fluids.length === given.fluids?.length ? "no" : "unknown";
   const family = familyOf(given, facts);
-  if (family === undefined && (given.family ?? given.style) !== undefined) gap(work, "family", given.family ?? given.style ?? "");
+  if (family === undefined && given.style !== undefined) gap(work, "style", given.style);
+  else if (family === undefined && given.family !== undefined) gap(work, "family", given.family);
   const use = given.use ?? "none";
   const phases = new Set(fluids.map((fluid) => fluid.phase));
   return {

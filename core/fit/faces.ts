@@ -9,6 +9,10 @@ export interface FaceInputs {
   readonly lanternAfter?: number;
   /** Depth of each ring's gland-side face once it is home, from the throat. */
   readonly faces?: readonly Length[];
+  /** Of the lantern ring's gland-side face, where depths are given. */
+  readonly lanternFace?: Length;
+  /** Of the face of spacer or bush at the throat, where depths are given. */
+  readonly spacerFace?: Length;
   readonly boxDepth?: Length;
   /** Axial height of one seated ring. */
   readonly ringHeight?: Length;
@@ -58,7 +62,12 @@ export function foretell(given: FaceInputs, work: Workings): Faces | Refused {
   if (faces !== undefined) {
     const wrong = wrongFaces(faces, rings);
     if (wrong) return wrong;
-    return { rings: faces.map(expected), lantern: undefined, spacer: undefined };
+    const { lanternFace, spacerFace } = given;
+    return {
+      rings: faces.map(expected),
+      lantern: lanternFace === undefined ? undefined : expected(lanternFace),
+      spacer: spacerFace === undefined ? undefined : expected(spacerFace),
+    };
   }
   if (boxDepth === undefined || ringHeight === undefined) {
     work.warn({ kind: "gap", says: { id: "fit-no-depths" } });

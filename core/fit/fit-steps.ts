@@ -82,7 +82,7 @@ export function fitSteps(given: FitGiven, facts: FitFacts, cautionFacts: Caution
     sides: {
       ...open.sides,
       lantern: lanternAfter === undefined ? "no" : "yes",
-      spacer: given.spacer === undefined ? "no" : "yes",
+      spacer: given.spacer === undefined && given.spacerFace === undefined ? "no" : "yes",
       cut: made ? "none" : (given.cut ?? (isStem(given.motion) ? "skive" : "butt")),
       newShaft: given.newShaft ?? "unknown",
       film: filmOf(open.sides),

@@ -11,6 +11,8 @@ export function refuseFit(given: FitGiven): Refused | undefined {
     ["ringHeight", given.ringHeight],
     ["lanternWidth", given.lanternWidth],
     ["spacer", given.spacer],
+    ["lanternFace", given.lanternFace],
+    ["spacerFace", given.spacerFace],
     ["mandrel", given.mandrel],
     ["cutLength", given.cutLength],
     ["portDepth", given.portDepth],
