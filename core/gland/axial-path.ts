@@ -94,7 +94,7 @@ export function slackenPath(work: Workings, given: Push, rates: readonly number[
   for (let i = 0; i < parts.length; i++) {
     const height = parts[i]?.height ?? 0;
     const rate = rates[i] ?? 0;
-    const held = rate === 0 ? height : Math.min(height, left / rate);
+    const held = heldPart(height, rate === 0 ? height : left / rate);
     if (held > 0) go(rate, held, true);
     if (held < height) go(rate, height - held, false);
     left = Math.max(0, left - rate * height);
@@ -102,4 +102,11 @@ export function slackenPath(work: Workings, given: Push, rates: readonly number[
   }
   if (glandStressBefore === undefined) work.warn({ kind: "note", input: "movement", says: { id: "slackened-at-most" } });
   return { profile, ends, sum };
+}
+
+/** How much of a part is still held in; a sliver at either face, thinner than anyone can measure, counts as nothing. */
+function heldPart(height: number, held: number): number {
+  const sliver = 1e-9 * height;
+  if (held < sliver) return 0;
+  return held > height - sliver ? height : held;
 }

@@ -2,7 +2,7 @@ import { readAllFacts } from "@ringwright/data";
 import { expect, test } from "vitest";
 import tables from "../../data/tables/bolts.json" with { type: "json" };
 import { against } from "../../testing/against.ts";
-import { found, warnings } from "../../testing/found.ts";
+import { found, refusalOf, warnings } from "../../testing/found.ts";
 import { inUnit } from "../units/index.ts";
 import { bolt } from "./index.ts";
 
@@ -178,8 +178,20 @@ test("class 8.8 is 580 MPa to 16 mm and 600 MPa above, and a class beyond its si
   expect(warnings(bolt({ thread: "1 1/8-7", propertyClass: "SAE 5" }, facts))).toEqual([]);
 });
 
+test("the reply says how the proof load was come by", () => {
+  expect(stud("M12", "8.8").basis).toBe("printed");
+  expect(stud("M22", "8.8").basis).toBe("area-times-stress");
+  // 303 mm² as printed, 600 MPa.
+  expect(stud("M22", "8.8").proofLoad).toBeCloseTo(303 * 600, 6);
+  // No printed area for a fine thread: the area by its formula.
+  const fine = stud("M12x1.25");
+  expect(fine.basis).toBe("area-times-stress");
+  expect(fine.proofLoad).toBeCloseTo(fine.stressArea * fine.proofStress, 9);
+  expect(refusalOf(bolt({ thread: "M12,5", propertyClass: "8.8" }, facts))).toMatchObject({ kind: "not-known", input: "thread" });
+});
+
 test("a class nobody here knows is refused with the ones that are known", () => {
   const answer = bolt({ thread: "M12", propertyClass: "7.7" }, facts);
-  expect(answer).toMatchObject({ ok: false, refusal: { kind: "not-known", input: "propertyClass", given: "7.7" } });
+  expect(refusalOf(answer)).toMatchObject({ kind: "not-known", input: "propertyClass", given: "7.7" });
   expect(answer.ok ? [] : answer.refusal.allowed).toContain("8.8");
 });

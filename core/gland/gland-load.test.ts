@@ -3,7 +3,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import tables from "../../data/tables/bolts.json" with { type: "json" };
 import { against } from "../../testing/against.ts";
-import { found, warnings } from "../../testing/found.ts";
+import { found, refusalOf, warnings } from "../../testing/found.ts";
 import { property } from "../../testing/property.ts";
 import { MPa, mm } from "../../testing/stacks.ts";
 import type { Citation } from "../sources/index.ts";
@@ -158,7 +158,7 @@ test("how the nuts are lubricated stands in for a nut factor, with its spread sh
     expect(assumed?.min).toBeLessThanOrEqual(factor);
     expect(assumed?.max).toBeGreaterThanOrEqual(factor);
   }
-  expect(glandLoad(bare, facts)).toMatchObject({ ok: false, refusal: { kind: "not-known", input: "nutFactor" } });
+  expect(refusalOf(glandLoad(bare, facts))).toMatchObject({ kind: "not-known", input: "nutFactor" });
 });
 
 property(
@@ -230,13 +230,13 @@ test("what cannot be is refused by the name of its field", () => {
     [{ thread: "M13" }, "not-known", "thread"],
     [{ thread: "1/2" }, "not-known", "thread"],
   ] as const) {
-    expect(glandLoad({ ...pump, ...change }, facts)).toMatchObject({ ok: false, refusal: { kind, input } });
+    expect(refusalOf(glandLoad({ ...pump, ...change }, facts))).toMatchObject({ kind, input });
   }
   const torque = { shaft: pump.shaft, bore: pump.bore, nuts: 2, thread: "M12", nutFactor: 0.2 };
   for (const value of [-1, 1e6, Number.NaN]) {
-    expect(stressFromTorque({ ...torque, torque: value as Torque }, facts)).toMatchObject({
-      ok: false,
-      refusal: { kind: "outside-range", input: "torque" },
+    expect(refusalOf(stressFromTorque({ ...torque, torque: value as Torque }, facts))).toMatchObject({
+      kind: "outside-range",
+      input: "torque",
     });
   }
 });

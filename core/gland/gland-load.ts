@@ -122,7 +122,7 @@ export function glandLoad(given: GlandLoadGiven, facts: GlandFacts): Answer<Glan
   const perNutBand = scattered(work, nut.perNut, facts.nutFactors);
   const flat = flatOf(work, thread.value, given.setHeight);
   warnOfTorque(work, nut.torque, given.motion);
-  if (boxPressure !== undefined && boxPressure > 0) work.warn({ kind: "note", input: "boxPressure", says: { id: "push-out-assumed" } });
+  if (pushOut > 0) work.warn({ kind: "note", input: "boxPressure", says: { id: "push-out-assumed" } });
   return work.found({ force, pushOut, ...nut, perNutBand, ...flat });
 }
 

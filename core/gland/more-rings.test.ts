@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { against } from "../../testing/against.ts";
-import { found, warnings } from "../../testing/found.ts";
+import { found, refusalOf, warnings } from "../../testing/found.ts";
 import { property } from "../../testing/property.ts";
 import { MPa, mm, ring } from "../../testing/stacks.ts";
 import { moreRings, stressAlongBox } from "./index.ts";
@@ -114,6 +114,6 @@ test("no rings, half a metre of them or a ring without height is refused by name
     [{ frictionShaft: -0.1 }, "frictionShaft"],
     [{ frictionBore: Number.NaN }, "frictionBore"],
   ] as const) {
-    expect(moreRings({ ...withProduct(0.05), ...change })).toMatchObject({ ok: false, refusal: { kind: "outside-range", input } });
+    expect(refusalOf(moreRings({ ...withProduct(0.05), ...change }))).toMatchObject({ kind: "outside-range", input });
   }
 });

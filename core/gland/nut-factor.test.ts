@@ -3,7 +3,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import tables from "../../data/tables/bolts.json" with { type: "json" };
 import { against } from "../../testing/against.ts";
-import { found, warnings } from "../../testing/found.ts";
+import { found, refusalOf, warnings } from "../../testing/found.ts";
 import { property } from "../../testing/property.ts";
 import { mm } from "../../testing/stacks.ts";
 import type { Citation } from "../sources/index.ts";
@@ -97,7 +97,7 @@ test("friction, face and share of yield that cannot be are refused by name", () 
     [{ faceDiameter: mm(11) }, "faceDiameter"],
     [{ faceDiameter: Number.NaN as Length }, "faceDiameter"],
   ] as const) {
-    expect(nutFactor({ ...given, ...change }, facts)).toMatchObject({ ok: false, refusal: { kind: "outside-range", input } });
+    expect(refusalOf(nutFactor({ ...given, ...change }, facts))).toMatchObject({ kind: "outside-range", input });
   }
   const stud = { thread: "M12", propertyClass: "8.8", frictionThread: 0.12, useOfYield: 0.9 };
   for (const [change, input] of [
@@ -105,8 +105,8 @@ test("friction, face and share of yield that cannot be are refused by name", () 
     [{ useOfYield: 0 }, "useOfYield"],
     [{ useOfYield: 1.1 }, "useOfYield"],
   ] as const) {
-    expect(studLimit({ ...stud, ...change }, facts)).toMatchObject({ ok: false, refusal: { kind: "outside-range", input } });
+    expect(refusalOf(studLimit({ ...stud, ...change }, facts))).toMatchObject({ kind: "outside-range", input });
   }
   expect(warnings(studLimit({ ...stud, propertyClass: "unknown" }, facts))).toContain("stud-ungraded");
-  expect(nutFactor({ ...given, thread: "?" }, facts)).toMatchObject({ ok: false, refusal: { kind: "not-known", input: "thread" } });
+  expect(refusalOf(nutFactor({ ...given, thread: "?" }, facts))).toMatchObject({ kind: "not-known", input: "thread" });
 });

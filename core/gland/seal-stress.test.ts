@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { against } from "../../testing/against.ts";
-import { found, warnings } from "../../testing/found.ts";
+import { found, refusalOf, warnings } from "../../testing/found.ts";
 import { property } from "../../testing/property.ts";
 import { anyStack, mm, ring } from "../../testing/stacks.ts";
 import { type GaugePressure, inUnit, quantity, type Stress } from "../units/index.ts";
@@ -86,16 +86,23 @@ test("for a shaft that turns the answer says that it is no setting; for a stem i
   expect(warnings(sealStress({ ...given, motion: "rising-stem" }))).not.toContain("seal-stress-standstill-only");
 });
 
+test("where rings differ, the first to seal may lie deep in the box, and the last may be the one at the gland", () => {
+  // A stiff ring at the gland, ratio 0.3, and a soft one below, ratio 0.9, no friction: 10 bar need 3.33 MPa at the first and 1.11 MPa at the second.
+  const parts = [ring(10, 0.3, 0, 0), ring(10, 0.9, 0, 0)];
+  const { lower, upper } = found(sealStress({ ...rings(0, 0), parts, pressure: bar(10), motion: "rising-stem" }));
+  expect(inUnit("stress", lower, "MPa")).toBeCloseTo(1 / 0.9, 9);
+  expect(inUnit("stress", upper, "MPa")).toBeCloseTo(1 / 0.3, 9);
+});
+
 test("a stack without a ring, and a pressure that is none, are refused by name", () => {
   const given = { ...rings(2, 0.1), pressure: bar(10), motion: "rising-stem" } as const;
-  expect(sealStress({ ...given, parts: [ring(12, 0, 0, 0)] })).toMatchObject({
-    ok: false,
-    refusal: { kind: "impossible", input: "parts" },
-  });
+  expect(refusalOf(sealStress({ ...given, parts: [ring(12, 0, 0, 0)] }))).toMatchObject({ kind: "impossible", input: "parts" });
+  expect(refusalOf(sealStress({ ...given, bore: mm(50) }))).toMatchObject({ kind: "impossible", input: "bore" });
+  expect(refusalOf(sealStress({ ...given, parts: [ring(10, 2, 0, 0)] }))).toMatchObject({ input: "parts[0].ratio" });
   for (const pressure of [-1, 1e9, Number.NaN]) {
-    expect(sealStress({ ...given, pressure: pressure as GaugePressure })).toMatchObject({
-      ok: false,
-      refusal: { kind: "outside-range", input: "pressure" },
+    expect(refusalOf(sealStress({ ...given, pressure: pressure as GaugePressure }))).toMatchObject({
+      kind: "outside-range",
+      input: "pressure",
     });
   }
 });

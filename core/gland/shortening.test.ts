@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { against } from "../../testing/against.ts";
-import { found } from "../../testing/found.ts";
+import { found, refusalOf } from "../../testing/found.ts";
 import { property } from "../../testing/property.ts";
 import { anyPush, MPa, mm, ring } from "../../testing/stacks.ts";
 import { inUnit, type Stress } from "../units/index.ts";
@@ -71,10 +71,21 @@ test("a lantern ring does not give; what reaches it is what the rings below it g
 test("a modulus that would squash a ring to less than half is refused by the ring's name", () => {
   const given = { shaft: mm(50), bore: mm(70), glandStress: MPa(10) };
   for (const modulus of [MPa(5), MPa(0), MPa(-1), Number.NaN as Stress]) {
-    expect(shortening({ ...given, parts: [soft(ring(10, 0.5, 0.1, 0.1)), soft(ring(10, 0.5, 0.1, 0.1), modulus)] })).toMatchObject({
-      ok: false,
-      refusal: { kind: "outside-range", input: "parts[1].modulus" },
-    });
+    expect(
+      refusalOf(shortening({ ...given, parts: [soft(ring(10, 0.5, 0.1, 0.1)), soft(ring(10, 0.5, 0.1, 0.1), modulus)] })),
+    ).toMatchObject({ kind: "outside-range", input: "parts[1].modulus" });
+  }
+});
+
+test("a box, a stack or a push that cannot be is refused by name", () => {
+  const given = { shaft: mm(50), bore: mm(70), glandStress: MPa(1), parts: [soft(ring(10, 0.5, 0.1, 0.1))] };
+  for (const [change, kind, input] of [
+    [{ bore: mm(40) }, "impossible", "bore"],
+    [{ parts: [soft(ring(0, 0.5, 0.1, 0.1))] }, "outside-range", "parts[0].height"],
+    [{ glandStress: MPa(-1) }, "outside-range", "glandStress"],
+    [{ glandStress: Number.NaN as Stress }, "outside-range", "glandStress"],
+  ] as const) {
+    expect(refusalOf(shortening({ ...given, ...change }))).toMatchObject({ kind, input });
   }
 });
 

@@ -23,7 +23,7 @@ const totalRule = rule({
   symbol: "Δ",
   expression: "Σ Δh",
   unit: "m",
-  inputs: [],
+  inputs: [{ symbol: "Σ Δh", name: "part-shortening", unit: "m" }],
   citation: { source: "geometry", at: "sum over the parts" },
 });
 
@@ -77,5 +77,5 @@ export function shortening(given: Stack<ElasticPart> & { readonly glandStress: S
     left = Math.max(0, left - part);
     return share;
   });
-  return work.found({ parts: each, total: work.step(totalRule, [], total as Length), carried });
+  return work.found({ parts: each, total: work.step(totalRule, [total], total as Length), carried });
 }

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import decay from "../../data/tables/stress-decay.json" with { type: "json" };
 import { against } from "../../testing/against.ts";
-import { found, warnings } from "../../testing/found.ts";
+import { found, refusalOf, warnings } from "../../testing/found.ts";
 import { property } from "../../testing/property.ts";
 import { anyPush, anyStack, MPa, mm, ring } from "../../testing/stacks.ts";
 import type { Citation } from "../sources/index.ts";
@@ -156,7 +156,11 @@ test("twice as many thin parts come four times nearer to the solved equation", (
 
 property("the stress falls or stays from part to part, and never turns negative", [anyPush], (given) => {
   const { profile, mean, atBottom } = along(given);
-  for (let n = 1; n < profile.length; n++) expect(profile[n]?.axial).toBeLessThanOrEqual(profile[n - 1]?.axial ?? -1);
+  expect(profile.length).toBe(given.parts.length + 1);
+  for (let n = 1; n < profile.length; n++) {
+    expect(profile[n]?.axial).toBeLessThanOrEqual(profile[n - 1]?.axial ?? -1);
+    expect(profile[n]?.depth).toBeCloseTo((profile[n - 1]?.depth ?? 0) + (given.parts[n - 1]?.height ?? 0), 12);
+  }
   expect(atBottom).toBeGreaterThanOrEqual(0);
   expect(mean).toBeLessThanOrEqual(given.glandStress * (1 + 1e-12));
   expect(mean).toBeGreaterThanOrEqual(atBottom * (1 - 1e-12));
@@ -247,6 +251,9 @@ property(
     const bottom = along(given).atBottom;
     expect(slackened.atBottom).toBeLessThanOrEqual(bottom * (1 + 1e-9));
     expect(slackened.mean).toBeLessThanOrEqual(along(given).mean * (1 + 1e-9));
+    for (let n = 1; n < slackened.profile.length; n++) {
+      expect(slackened.profile[n]?.depth).toBeGreaterThan(slackened.profile[n - 1]?.depth ?? 0);
+    }
     for (const { depth, axial } of slackened.profile) {
       expect(axial).toBeGreaterThanOrEqual(Math.min(now, stressBefore(depth)) * (1 - 1e-9));
     }
@@ -270,7 +277,8 @@ test("what presses on the walls is the ratio times the axial stress, and only ri
   expect(radial.map(({ part }) => part)).toEqual([0, 2, 3, 4, 5]);
   expect(inMPa(radial[0]?.glandSide ?? (Number.NaN as Stress))).toBeCloseTo(0.25, 12);
   expect(inMPa(radial.at(-1)?.throatSide ?? (Number.NaN as Stress))).toBeCloseTo(0.1516, 4);
-  for (const { part, to, throatSide } of radial) {
+  for (const { part, from, to, throatSide } of radial) {
+    expect(from).toBe(profile[part]?.depth);
     expect(to).toBe(profile[part + 1]?.depth);
     expect(throatSide).toBe(0.5 * (profile[part + 1]?.axial ?? Number.NaN));
   }
@@ -289,6 +297,18 @@ test("how the rings were put in is asked for, and the answer says what it does n
   expect(warnings(stressAlongBox({ ...five, seating: "rammed" }))).toEqual(["seating-rammed"]);
   expect(warnings(stressAlongBox({ ...five, turning: true }))).toContain("turning-friction-around");
   expect(warnings(stressAlongBox({ ...five, movement: "slacken" }))).toEqual(["slackened-at-most", "slackened-friction-reversed"]);
+});
+
+test("slackened right off, or from nothing to nothing, there is no stress to hold in", () => {
+  for (const before of [0.5, 0]) {
+    const off = along({ ...five, glandStress: MPa(0), glandStressBefore: MPa(before), movement: "slacken" });
+    expect(off).toMatchObject({ atBottom: 0, mean: 0 });
+    expect(off.profile.length).toBe(6);
+  }
+  const known = stressAlongBox({ ...five, glandStressBefore: MPa(1), movement: "slacken" });
+  expect(warnings(known)).toEqual(["slackened-friction-reversed"]);
+  // The stress before is only looked at when slackening.
+  expect(along({ ...five, glandStressBefore: MPa(0.1) })).toEqual(along(five));
 });
 
 test("ratio or friction beyond what is known of packings is flagged once, not once a ring", () => {
@@ -318,7 +338,7 @@ test("what cannot be is refused by the name of its field", () => {
     [part({ frictionBore: 2 }), "outside-range", "parts[1].frictionBore"],
     [bad({ movement: "slacken", glandStressBefore: MPa(0.1) }), "impossible", "glandStressBefore"],
   ] as const) {
-    expect(answer).toMatchObject({ ok: false, refusal: { kind, input } });
+    expect(refusalOf(answer)).toMatchObject({ kind, input });
   }
 });
 
@@ -326,5 +346,5 @@ test("a box as thin as paper and as long as a leg has no stress left at the bott
   const thin = { shaft: mm(50), bore: mm(50.001), glandStress: MPa(1000), parts: [ring(1900, 1, 1, 1)] };
   expect(along(thin).atBottom).toBe(0);
   expect(Number.isFinite(along(thin).mean)).toBe(true);
-  expect(stressAlongBox({ ...thin, movement: "slacken" })).toMatchObject({ ok: false, refusal: { kind: "outside-range" } });
+  expect(refusalOf(stressAlongBox({ ...thin, movement: "slacken" }))).toMatchObject({ kind: "outside-range" });
 });

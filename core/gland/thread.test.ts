@@ -2,7 +2,7 @@ import { readAllFacts } from "@ringwright/data";
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { against } from "../../testing/against.ts";
-import { found } from "../../testing/found.ts";
+import { found, refusalOf } from "../../testing/found.ts";
 import { property } from "../../testing/property.ts";
 import { inUnit } from "../units/index.ts";
 import { findThread } from "./index.ts";
@@ -41,15 +41,12 @@ test("a fitter may write a thread in any of the usual ways", () => {
 });
 
 test("an inch size alone is asked about, naming the threads it may be", () => {
-  expect(findThread("1/2", threads)).toMatchObject({
-    ok: false,
-    refusal: {
-      kind: "not-known",
-      input: "thread",
-      given: "1/2",
-      allowed: ["1/2-13 UNC", "1/2-20 UNF"],
-      says: { id: "thread-needs-pitch" },
-    },
+  expect(refusalOf(findThread("1/2", threads))).toMatchObject({
+    kind: "not-known",
+    input: "thread",
+    given: "1/2",
+    allowed: ["1/2-13 UNC", "1/2-20 UNF"],
+    says: { id: "thread-needs-pitch" },
   });
 });
 
@@ -70,10 +67,7 @@ test("what is no thread, or none of these, is refused and nothing of it is guess
     "x".repeat(5000),
     "NaN",
   ]) {
-    expect(findThread(written, threads), written).toMatchObject({
-      ok: false,
-      refusal: { kind: "not-known", input: "thread", given: written },
-    });
+    expect(refusalOf(findThread(written, threads)), written).toMatchObject({ kind: "not-known", input: "thread", given: written });
   }
 });
 
