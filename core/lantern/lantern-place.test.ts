@@ -93,6 +93,24 @@ property(
   },
 );
 
+test("a ring is kept on the gland side, even where the lantern ring would sit better without", () => {
+  // The lantern ring's middle stands at 51 after five rings and at 43 after four; the window reaches 9 either way.
+  const wide = {
+    rings: 5,
+    ringHeight: mm(8),
+    lanternWidth: mm(22),
+    window: mm(20),
+    portFromThroat: mm(48),
+    portDiameter: mm(2),
+    gapTravel: mm(1),
+  };
+  const found = placeOf(wide);
+  expect(found.places[4]).toMatchObject({ openThroughout: true });
+  expect(found.places[5]).toMatchObject({ openThroughout: true });
+  expect(Math.abs(found.places[5]?.offsetAtStart ?? 1)).toBeLessThan(Math.abs(found.places[4]?.offsetAtStart ?? 0));
+  expect(found.best).toBe(4);
+});
+
 test("a port that no count brings under the window is said so, with the nearest count", () => {
   const answer = lanternPlace({ ...drawn, portFromThroat: mm(25.5) });
   expect(answer.ok && answer.value.best).toBe(1);

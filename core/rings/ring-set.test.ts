@@ -302,6 +302,16 @@ test("where rings may lose more in seating than is counted on, one more may go i
   expect(said(drawn)).not.toContain("rings-one-more");
 });
 
+test("what a ring may lose in seating is any of the range alike, and its spread is the uncertainty (JCGM 100:2008, 4.3.7)", () => {
+  const heights = Array.from({ length: 2000 }, (_, k) => 12.5 * (1 - (0.05 + (0.1 * (k + 0.5)) / 2000)));
+  const mean = heights.reduce((sum, height) => sum + height, 0) / heights.length;
+  const spread = Math.sqrt(heights.reduce((sum, height) => sum + (height - mean) ** 2, 0) / heights.length);
+  const { ringHeight, entry } = setOf({ ...drawn, seatingLossLow: 0.05, seatingLossHigh: 0.15 });
+  expect(inMm(ringHeight.mean)).toBeCloseTo(mean, 6);
+  expect(inMm(ringHeight.u)).toBeCloseTo(spread, 6);
+  expect(inMm(entry?.u)).toBeCloseTo(5 * spread, 5);
+});
+
 test("end rings take the places asked for", () => {
   const kinds = (endRings: "none" | "throat" | "gland" | "both") => setOf({ ...drawn, endRings }).rings.map(({ kind }) => kind);
   expect(kinds("both")).toEqual(["end-ring", "ring", "ring", "ring", "end-ring"]);
