@@ -96,7 +96,6 @@ property(
   "fuzz",
 );
 
-// Advance for a sixth of a turn is worked out from the pitch or the threads per inch by hand: 25.4 / 13 / 6 and so on.
 against(
   {
     topic: "gland",
