@@ -2,6 +2,7 @@ import { type Citation, cite } from "../sources/index.ts";
 import type { Says } from "../workings/index.ts";
 import type { Asked } from "./asked.ts";
 import { citeFact, noFigure } from "./cite-fact.ts";
+import type { Lubricant } from "./facts.ts";
 import type { Judge } from "./judge.ts";
 import { kindsOfLimit, shownAs } from "./limit.ts";
 import type { Item } from "./question.ts";
@@ -24,11 +25,14 @@ export function checkChemistry(judge: Judge, style: ReadyStyle, asked: Asked, it
   const { made } = style.fact;
   if (made.construction === "over-core") checkCore(judge, asked, item);
   else checkMeetings(judge, style, asked, item);
+  const lubricant = item?.lubricant === undefined ? undefined : asked.ready.lubricants.get(item.lubricant);
+  if (lubricant) checkLubricant(judge, asked, lubricant);
   if (asked.fluids.length === 0) return;
   for (const part of made.notStated) {
     if (part === "jacket" || part === "rubber" || (part === "lubricant" && item?.lubricant !== undefined)) continue;
     const says = notStated[part];
-    if (says) judge.say("note", "chemistry", says, noFigure);
+    const attacked = part === "lubricant" && asked.fluids.some((row) => asked.ready.attacksLubricants[row]);
+    if (says) judge.say(attacked ? "ask" : "note", "chemistry", says, noFigure);
   }
 }
 
@@ -75,5 +79,29 @@ function checkCore(judge: Judge, asked: Asked, item: Item | undefined): void {
       with: { given: temperature.shown, limit: shown, rubber: rubber.id },
     };
     judge.say(over ? "stop" : "holds", "rubber", says, citeFact(rubber.temperature));
+  }
+}
+
+/** The lubricant that the item is said to have: its fluids, its heat, its acidity. */
+function checkLubricant(judge: Judge, asked: Asked, lubricant: Lubricant): void {
+  const { id, chemistry, temperature, pH } = lubricant;
+  for (const row of chemistry === undefined ? [] : asked.fluids) {
+    const fluid = asked.ready.facts.fluids[row];
+    const cell = chemistry === undefined ? undefined : fluid?.cells[chemistry];
+    if (!fluid || !cell || cell.rating === "S") continue;
+    const says: Says = { id: cell.rating === "N" ? "chemistry-stops" : "chemistry-caution", with: { fluid: fluid.id, chemistry: id } };
+    judge.say(cell.rating === "N" ? "stop" : "warn", "chemistry", says, citeFact(cell), cell.seen);
+  }
+  const hot = asked.temperature;
+  const airReaches = asked.atmospheres.some((atmosphere) => atmosphere === "air" || atmosphere === "other");
+  if (hot && temperature.value !== null && hot.value > temperature.value && (!lubricant.burns || airReaches)) {
+    const limit = shownAs(kindsOfLimit.temperature, temperature.value);
+    const says: Says = { id: "lubricant-too-hot", with: { given: hot.shown, limit, lubricant: id } };
+    judge.say("stop", "temperature", says, citeFact(temperature), temperature.seen, { id: "clear-by-cooling", with: { limit } });
+  }
+  const acid = asked.pH;
+  if (acid && pH.min !== null && pH.max !== null && (acid.value < pH.min || acid.value > pH.max)) {
+    const says: Says = { id: "lubricant-wrong-ph", with: { given: acid.shown, low: pH.min, high: pH.max, lubricant: id } };
+    judge.say("stop", "ph", says, citeFact(pH), pH.seen);
   }
 }

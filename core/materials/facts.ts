@@ -151,6 +151,8 @@ export interface Style {
 
 export interface Lubricant {
   readonly id: string;
+  /** Column of the fluid matrix that it is judged by, where there is one. */
+  readonly chemistry?: string;
   readonly temperature: Figure<Temperature>;
   /** Its limit is burning in air: steam and inert gas are another matter. */
   readonly burns?: true;

@@ -18,7 +18,8 @@ export interface Verdicts {
   readonly warn: string;
   readonly stop: string;
   readonly ask: string;
-  readonly clears: string;
+  /** Left out where nothing but another material helps. */
+  readonly clears?: string;
   /** Said instead when another source would still allow what was given. */
   readonly clearsBySheet: string;
 }
@@ -110,9 +111,8 @@ export class Judge {
       const kind = over ? "stop" : sign * (value - limit.warn) > 0 ? "warn" : "holds";
       const says: Says = { id: verdicts[kind], with: { given: given.shown, limit: limit.shown, top: limit.topShown } };
       const { citation } = limit;
-      const reason: Reason = over
-        ? { kind, constraint, says, citation, clears: clearing(verdicts, limit, sign * (value - limit.top) > 0) }
-        : { kind, constraint, says, citation };
+      const clears = over ? clearing(verdicts, limit, sign * (value - limit.top) > 0) : undefined;
+      const reason: Reason = clears ? { kind, constraint, says, citation, clears } : { kind, constraint, says, citation };
       this.weigh(reason, limit, value, share, manner.least, limit.seen, limit.confidence);
       // A tenth of a temperature is a tenth of its degrees Celsius.
       const off = Math.abs(limit.kind === "temperature" ? value - freezing : value) / 10;
@@ -142,6 +142,7 @@ export class Judge {
   }
 }
 
-function clearing(verdicts: Verdicts, limit: Limit, beyondAll: boolean): Says {
-  return { id: beyondAll ? verdicts.clears : verdicts.clearsBySheet, with: { limit: limit.shown, top: limit.topShown } };
+function clearing(verdicts: Verdicts, limit: Limit, beyondAll: boolean): Says | undefined {
+  const id = beyondAll ? verdicts.clears : verdicts.clearsBySheet;
+  return id === undefined ? undefined : { id, with: { limit: limit.shown, top: limit.topShown } };
 }

@@ -33,7 +33,6 @@ const acidVerdicts: Verdicts = {
   warn: "ph-near-end",
   stop: "ph-stops",
   ask: "ph-limit-unknown",
-  clears: "clear-by-other-material",
   clearsBySheet: "clear-by-own-sheet",
 };
 const speedVerdicts: Verdicts = {
@@ -90,11 +89,10 @@ export function checkHeatAndAcid(judge: Judge, style: ReadyStyle, asked: Asked, 
       const limit = own(style.heat.unknown, item?.temperature, "temperature");
       judge.compare(heatOfUnknown, limit, temperature, heatShare(temperature.value, limit.value), mostOfAny);
     }
-    // No figure for cold is worth asking about only where it is cold.
+    // Cold is worth a word only where it is cold: near the figure, or below freezing where there is none.
     const nullBelow = asked.ready.facts.selection.nullMinBelow.value ?? freezing;
-    if (!style.cold.missing || temperature.value < nullBelow) {
-      judge.compare(coldVerdicts, style.cold, temperature, coldShare(temperature.value, style.cold.value), least);
-    }
+    const near = coldShare(temperature.value, style.cold.value);
+    if (style.cold.missing ? temperature.value < nullBelow : near > 0.5) judge.compare(coldVerdicts, style.cold, temperature, near, least);
   }
   if (pH) {
     const lowEnd = own(style.acidity.min, item?.pHMin, "ph");

@@ -130,6 +130,39 @@ test("greased packing ends at pH 5 and 10", () => {
   expect(stopsOf(chosen({ motion: "turning", pH: 7 }), "jute-flax-grease")).toEqual([]);
 });
 
+// The same handbook: a lubricant of that kind ends at 125 °C in any fibre.
+test("the lubricant that an item is said to have brings its own limits with it", () => {
+  const at = (temperature: number, pH: number, lubricant: string) => {
+    const items = [{ style: "eg-braid", lubricant }];
+    return stopsOf(
+      chosen({ motion: "turning", fluids: ["cold-industrial-water"], temperature: celsius(temperature), pH, items }),
+      "eg-braid",
+    );
+  };
+  expect([at(124, 7, "grease"), at(126, 7, "grease"), at(124, 4.5, "grease"), at(124, 10.5, "grease")]).toEqual([
+    [],
+    ["temperature"],
+    ["ph"],
+    ["ph"],
+  ]);
+  expect([at(126, 4.5, "none"), at(126, 4.5, "ptfe-dispersion")]).toEqual([[], []]);
+  expect(materials({ motion: "turning", items: [{ style: "eg-braid", lubricant: "butter" }] }, facts)).toMatchObject({
+    ok: false,
+    refusal: { input: "items[0].lubricant" },
+  });
+});
+
+test("where no usual lubricant stands the fluid and the style does not state its own, it has to be asked for", () => {
+  const acid = chosen({ motion: "turning", fluids: ["sulfuric-concentrated-above-70"] });
+  expect(acid.ranked.find(({ style }) => style === "ptfe-lub")?.standing).toBe("ask");
+  const stated = chosen({
+    motion: "turning",
+    fluids: ["sulfuric-concentrated-above-70"],
+    items: [{ style: "ptfe-lub", lubricant: "none" }],
+  });
+  expect(stated.ranked.find(({ style }) => style === "ptfe-lub")?.standing).toBe("fits");
+});
+
 test("wire, die-formed and glass packings are for stems", () => {
   for (const style of ["eg-braid-wire", "eg-die", "glass-graphite"]) {
     expect(stopsOf(chosen({ motion: "turning" }), style)).toEqual(["motion"]);

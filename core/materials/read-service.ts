@@ -54,6 +54,10 @@ export function readService(service: Service, made: Ready): Service | Refused {
     if (item.jacket !== undefined && jacket === undefined) return unknownId(`items[${at}].jacket`, item.jacket, made.byId.keys());
     const rubber = item.rubber === undefined ? undefined : find(item.rubber, made.rubbers);
     if (item.rubber !== undefined && rubber === undefined) return unknownId(`items[${at}].rubber`, item.rubber, made.rubbers.keys());
+    const lubricant = item.lubricant === undefined || item.lubricant === "none" ? item.lubricant : find(item.lubricant, made.lubricants);
+    if (item.lubricant !== undefined && lubricant === undefined) {
+      return unknownId(`items[${at}].lubricant`, item.lubricant, ["none", ...made.lubricants.keys()]);
+    }
     const suits: string[] = [];
     for (const [n, fluid] of (item.suits ?? []).entries()) {
       const id = find(fluid, made.fluidIndex);
@@ -62,7 +66,14 @@ export function readService(service: Service, made: Ready): Service | Refused {
     }
     const refused = itemOutside(item, `items[${at}]`);
     if (refused) return refused;
-    items.push({ ...item, style, suits, ...(jacket === undefined ? {} : { jacket }), ...(rubber === undefined ? {} : { rubber }) });
+    items.push({
+      ...item,
+      style,
+      suits,
+      ...(jacket === undefined ? {} : { jacket }),
+      ...(lubricant === undefined ? {} : { lubricant }),
+      ...(rubber === undefined ? {} : { rubber }),
+    });
   }
   return {
     ...service,

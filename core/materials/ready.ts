@@ -1,7 +1,7 @@
 import type { Citation } from "../sources/index.ts";
 import { type Rule, rule } from "../workings/index.ts";
 import { citeFact } from "./cite-fact.ts";
-import type { Atmosphere, Figure, HardnessScale, MaterialsFacts, PreferenceId, Rubber, SleeveMaterial, Style } from "./facts.ts";
+import type { Atmosphere, Figure, HardnessScale, Lubricant, MaterialsFacts, PreferenceId, Rubber, SleeveMaterial, Style } from "./facts.ts";
 import { onScale } from "./hardness.ts";
 import { heatLimits } from "./heat-limits.ts";
 import { acidityLimit, coldLimit, kindsOfLimit, type Limit, marginRule, softLimit } from "./limit.ts";
@@ -38,6 +38,9 @@ export interface Ready {
   readonly fluidIndex: ReadonlyMap<string, number>;
   readonly sleeves: ReadonlyMap<string, SleeveMaterial>;
   readonly rubbers: ReadonlyMap<string, Rubber>;
+  readonly lubricants: ReadonlyMap<string, Lubricant>;
+  /** Fluids that no usual lubricant stands: where it is not stated, it has to be asked for. */
+  readonly attacksLubricants: readonly boolean[];
   readonly weights: Readonly<Record<PreferenceId, number>>;
 }
 
@@ -124,6 +127,8 @@ function readyStyle(style: Style, facts: MaterialsFacts): ReadyStyle {
   };
 }
 
+const usualLubricants = ["lube-mineral-fat", "lube-silicone"] as const;
+
 function makeReady(facts: MaterialsFacts): Ready {
   const styles = facts.styles.map((style) => readyStyle(style, facts));
   const weights = Object.fromEntries(preferences.map((name) => [name, facts.selection.weights[name].value ?? 0]));
@@ -134,6 +139,8 @@ function makeReady(facts: MaterialsFacts): Ready {
     fluidIndex: new Map(facts.fluids.map(({ id }, index) => [id, index])),
     sleeves: new Map(facts.sleeves.map((sleeve) => [sleeve.id, sleeve])),
     rubbers: new Map(facts.rubbers.map((rubber) => [rubber.id, rubber])),
+    lubricants: new Map(facts.lubricants.map((lubricant) => [lubricant.id, lubricant])),
+    attacksLubricants: facts.fluids.map(({ cells }) => usualLubricants.every((chemistry) => cells[chemistry]?.rating === "N")),
     weights: weights as Record<PreferenceId, number>,
   };
 }

@@ -20,6 +20,7 @@ export function noteService(work: Workings, asked: Asked): void {
   if (service.pH === undefined && asked.conducts !== false && asked.fluids.length > 0) say("gap", "material-without-ph", "pH");
   if (asked.hardness.floor === "unknown") say("gap", "material-without-sleeve", "sleeve");
   if (asked.condition.overall === undefined) say("gap", "material-without-condition", "condition");
+  if (asked.rotating && (service.release === undefined || service.release === "unknown")) say("gap", "material-without-release", "release");
   for (const says of asked.elsewhere) work.warn({ kind: "outside-validity", input: "fluids", says });
 
   if (asked.gas === true) {

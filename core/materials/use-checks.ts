@@ -9,7 +9,6 @@ import type { ReadyStyle } from "./ready.ts";
 const ownSheet: Citation = cite("item-sheet");
 const turningStops: Says = { id: "never-on-a-turning-shaft" };
 const turningSlow: Says = { id: "only-on-a-slow-shaft" };
-const onlyStems: Says = { id: "clear-by-stem-only" };
 const lotNeeded: Says = { id: "oxygen-lot-needed" };
 const lotGives: Says = { id: "oxygen-lot-recorded" };
 const oilStops: Says = { id: "oxygen-lubricated-stops" };
@@ -25,7 +24,7 @@ const clearByFilm: Says = { id: "clear-by-flush-or-grease" };
 /** Styles that never go on a turning shaft; a slow agitator is warned of only. */
 export function checkMotion(judge: Judge, style: ReadyStyle, asked: Asked): void {
   if (!style.notTurning || !asked.rotating) return;
-  if (asked.service.motion === "turning") judge.say("stop", "motion", turningStops, style.notTurning, true, onlyStems);
+  if (asked.service.motion === "turning") judge.say("stop", "motion", turningStops, style.notTurning, true);
   else judge.say("warn", "motion", turningSlow, style.notTurning, true);
 }
 
