@@ -245,6 +245,7 @@ export type PreferenceId =
   | "conductivity"
   | "service"
   | "caution"
+  | "chemistry-caution"
   | "unknown";
 
 /** The figures that the choosing itself uses. */

@@ -49,6 +49,8 @@ export class Judge {
   readonly swings: ConstraintId[] = [];
   stops = 0;
   warnings = 0;
+  /** Of the warnings, those of chemistry. */
+  chemistryWarnings = 0;
   asks = 0;
   /** The first stop, for what would clear it. */
   firstStop: Reason | undefined;
@@ -70,8 +72,10 @@ export class Judge {
     if (kind === "stop") {
       this.stops++;
       this.firstStop ??= reason;
-    } else if (kind === "warn") this.warnings++;
-    else if (kind === "ask") this.asks++;
+    } else if (kind === "warn") {
+      this.warnings++;
+      if (reason.constraint === "chemistry") this.chemistryWarnings++;
+    } else if (kind === "ask") this.asks++;
     const weight = kind === "stop" ? stopped + tightness : tightness;
     if (weight <= this.#weight || (this.stops > 0 && kind !== "stop")) return false;
     this.#weight = weight;

@@ -67,9 +67,9 @@ function heatShare(given: number, limit: number): number {
   return given > freezing && limit > freezing ? (given - freezing) / (limit - freezing) : 0;
 }
 
-/** How near a least temperature is: 1 at it, 0 from a hundred degrees above. */
+/** How near a least temperature is: 1 at it, 0 from thirty degrees above. Our own measure. */
 function coldShare(given: number, limit: number): number {
-  return Math.max(0, 1 - (given - limit) / 100);
+  return Math.max(0, 1 - (given - limit) / 30);
 }
 
 /** How near an end of the acidity is: the warning line, one unit away, counts as nine tenths. */
@@ -92,7 +92,7 @@ export function checkHeatAndAcid(judge: Judge, style: ReadyStyle, asked: Asked, 
     // Cold is worth a word only where it is cold: near the figure, or below freezing where there is none.
     const nullBelow = asked.ready.facts.selection.nullMinBelow.value ?? freezing;
     const near = coldShare(temperature.value, style.cold.value);
-    if (style.cold.missing ? temperature.value < nullBelow : near > 0.5) judge.compare(coldVerdicts, style.cold, temperature, near, least);
+    if (style.cold.missing ? temperature.value < nullBelow : near > 0) judge.compare(coldVerdicts, style.cold, temperature, near, least);
   }
   if (pH) {
     const lowEnd = own(style.acidity.min, item?.pHMin, "ph");

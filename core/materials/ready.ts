@@ -54,6 +54,7 @@ export const preferences: readonly PreferenceId[] = [
   "conductivity",
   "service",
   "caution",
+  "chemistry-caution",
   "unknown",
 ];
 

@@ -9,7 +9,7 @@ const graded = (rank: number | null) => (rank === null ? 0 : (rank - 2.5) / 1.5)
 
 type Fit = (style: ReadyStyle, asked: Asked, judge: Judge) => number;
 
-/** How well a style fits by each preference, from -1 to 1 (the last two count what was said). Our own proposal throughout. */
+/** How well a style fits by each preference, from -1 to 1 (the last three count what was said). Our own proposal throughout. */
 const fits: Readonly<Record<PreferenceId, Fit>> = {
   abrasives({ fact, preferredHardness }, { solids, hardness }) {
     const { measured, scale, floor } = hardness;
@@ -46,6 +46,8 @@ const fits: Readonly<Record<PreferenceId, Fit>> = {
     return (known ? 0.5 : 0) + (moves ? 0.5 : -0.5);
   },
   caution: (_style, _asked, judge) => judge.warnings,
+  // On top of the caution that each of them is.
+  "chemistry-caution": (_style, _asked, judge) => judge.chemistryWarnings,
   unknown: (_style, _asked, judge) => judge.asks,
 };
 

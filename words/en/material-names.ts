@@ -106,6 +106,7 @@ export const materialNames: Readonly<Record<string, string>> = {
   "preference-conductivity": "carries heat away",
   "preference-service": "usual in this service",
   "preference-caution": "cautions",
+  "preference-chemistry-caution": "cautions of chemistry, on top",
   "preference-unknown": "limits not known",
   "ptfe-light": "eased home lightly, take-up left until the pump runs",
   "graphite-yarn-light": "eased home lightly, take-up left until the pump runs",
