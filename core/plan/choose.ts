@@ -1,3 +1,4 @@
+import { turns } from "../box/index.ts";
 import { surfaceSpeed } from "../heat/index.ts";
 import { type Materials, materials, type StyleFacts, styleFacts } from "../materials/index.ts";
 import type { GaugePressure, Speed } from "../units/index.ts";
@@ -8,7 +9,7 @@ import type { Survey } from "./survey.ts";
 
 /** How fast the shaft runs, and what to pack it with. */
 export interface Chosen {
-  readonly speed: Part<{ readonly speed: Speed }>;
+  readonly speed: Part<{ readonly speed: Speed }> | undefined;
   readonly materials: Part<Materials>;
   /** The style that the rest of the plan reckons with: the one asked for, else the first in rank. */
   readonly style: Part<StyleFacts>;
@@ -19,9 +20,11 @@ export interface Chosen {
 export function choosePacking(survey: Survey, box: MeasuredBox, pressure: GaugePressure | undefined, facts: PlanFacts): Chosen {
   const { motion, release, service = {}, set = {}, condition = {} } = survey;
   const shaft = answerOf(box.shaft)?.mean.mean;
-  const speed = when({ shaft, "service.rotation": service.rotation }, (known) =>
-    surfaceSpeed({ shaft: known.shaft, rotation: known["service.rotation"] }),
-  );
+  const speed: Chosen["speed"] = turns(motion)
+    ? when({ shaft, "service.rotation": service.rotation }, (known) =>
+        surfaceSpeed({ shaft: known.shaft, rotation: known["service.rotation"] }),
+      )
+    : undefined;
   const running = answerOf(speed)?.speed;
   const overall = overallOf(box);
   const given = {

@@ -10,7 +10,12 @@ export interface Missing {
 /** One part of a plan: found, refused, or waiting for what is not known. */
 export type Part<T> = Found<T> | Refused | Missing;
 
-/** The value of a part, where there is one. */
+/**
+ * The value of a part, where there is one.
+ *
+ * Units: as the part's. Range: any part; nothing is refused. Source: definition.
+ * @example answerOf(plan.rings.set)?.joints
+ */
 export function answerOf<T>(part: Part<T> | undefined): T | undefined {
   return part?.ok ? part.value : undefined;
 }
@@ -28,7 +33,12 @@ export function when<const T extends Readonly<Record<string, unknown>>, R>(needs
   return work(needs as Known<T>);
 }
 
-/** Whether a part was refused, as opposed to missing or found. */
+/**
+ * Whether a part was refused, as opposed to missing or found.
+ *
+ * Units: none. Range: any part. Source: definition.
+ * @example isRefused(plan.box.section)
+ */
 export function isRefused<T>(part: Part<T>): part is Refused {
   return !part.ok && "refusal" in part;
 }

@@ -71,7 +71,12 @@ export const partNames = [
 ] as const;
 export type PartName = (typeof partNames)[number];
 
-/** The parts of a plan, those that do not concern this box left out. */
+/**
+ * The parts of a plan by name, those that do not concern this box left out.
+ *
+ * Units: as each part's. Range: any plan; nothing is refused. Source: definition.
+ * @example partsOf(plan)["ring-set"]
+ */
 export function partsOf({
   box,
   pressures,

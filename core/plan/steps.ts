@@ -70,7 +70,7 @@ function caseOf(survey: Survey, style: StyleFacts | undefined, pressure: GaugePr
     ...pick(service, ["fluids", "phase", "temperature", "use", "sleeve"]),
     ...(pressure === undefined ? {} : { pressure }),
     ...(fitted === undefined ? {} : { flush: fitted }),
-    ...(style === undefined ? {} : { style: style.style, family: style.family }),
+    ...(style === undefined ? {} : { style: style.style }),
     ...(form === undefined ? {} : { ringForm: form }),
     ...hazards,
   };

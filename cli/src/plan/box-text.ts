@@ -1,3 +1,4 @@
+import { isStem } from "@ringwright/core/box";
 import { answerOf, type Plan } from "@ringwright/core/plan";
 import type { Length } from "@ringwright/core/units";
 import type { Page } from "./page.ts";
@@ -5,10 +6,11 @@ import type { Page } from "./page.ts";
 type Dimension = Plan["box"]["shaft"];
 
 /** Shaft, bore and depth as measured. */
-export function boxText(page: Page, { box }: Plan): void {
+export function boxText(page: Page, { box, survey }: Plan): void {
   page.heading("plan-heading-box");
+  const shaft = isStem(survey.motion) ? "plan-stem" : survey.motion === "stroking" ? "plan-rod" : "plan-shaft";
   for (const [id, part] of [
-    ["plan-shaft", box.shaft],
+    [shaft, box.shaft],
     ["plan-bore", box.bore],
     ["plan-depth", box.depth],
   ] as const)

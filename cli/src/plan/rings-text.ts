@@ -1,3 +1,4 @@
+import { isStem } from "@ringwright/core/box";
 import { answerOf, type Plan } from "@ringwright/core/plan";
 import { formatQuantity, type Length } from "@ringwright/core/units";
 import type { Page } from "./page.ts";
@@ -11,7 +12,7 @@ export function setText(page: Page, plan: Plan): void {
   const set = setOf(plan);
   if (!set) return;
   page.heading("plan-heading-set");
-  page.line(page.words("plan-set-order"));
+  page.line(page.words(isStem(plan.survey.motion) ? "plan-set-order-stem" : "plan-set-order"));
   for (const part of set.parts) page.row(partName(page, part), page.length(part.height), place(page, part));
   page.line(page.words("plan-joints", { datum: page.words(`plan-datum-${plan.survey.datum ?? "top"}`) }));
   page.row(page.words("plan-ring-height"), page.uncertain(set.ringHeight, 1));

@@ -1,0 +1,63 @@
+import { spawnSync } from "node:child_process";
+import { readFileSync } from "node:fs";
+import { cpus } from "node:os";
+import { type Json, replyOf, work } from "@ringwright/answers";
+import { readAllFacts } from "@ringwright/data";
+import { parse } from "yaml";
+import { byGeneralSolver, closedForm } from "./stress-profile.ts";
+import { timed } from "./time.ts";
+
+const round = (value: number) => (value >= 100 ? Math.round(value).toLocaleString("en") : value.toPrecision(3));
+const root = new URL("../../", import.meta.url);
+const facts = readAllFacts();
+const box = parse(readFileSync(new URL("answers/examples/box.yaml", root), "utf8")) as Json;
+
+const worked = work("plan", box, facts);
+if ("malformed" in worked || !worked.found.ok) throw new Error("the example box has no plan");
+const { description, found } = worked;
+const question = description.question.read(box, "", { typed: new Map() });
+if (!question.ok) throw new Error("the example box is malformed");
+const survey = question.value as never;
+
+console.log(`Node ${process.versions.node}, ${cpus()[0]?.model.trim() ?? "unknown processor"}, one core at a time.`);
+
+console.log(`\nWhole plan of the example box (${found.workings.length} steps of workings)`);
+const asData = timed(() => description.work(survey, facts));
+const read = timed(() => work("plan", box, facts));
+const written = timed(() => JSON.stringify(replyOf(worked)));
+console.log(`  workings as data              ${round(asData.perSecond)} plans/s   (aim 5 000)`);
+console.log(
+  `  read from the question first  ${round(read.perSecond)} plans/s   ${round(asData.perSecond / read.perSecond)} times slower than as data`,
+);
+console.log(
+  `  expanded to text, serialised  ${round(written.perSecond)} plans/s   ${round(asData.perSecond / written.perSecond)} times slower than as data`,
+);
+
+console.log("\nStress along the box, five rings and a lantern ring");
+const exact = closedForm();
+let tolerance = 1e-4;
+while (Math.abs(byGeneralSolver(tolerance) / exact - 1) > 1e-12 && tolerance > 1e-15) tolerance /= 10;
+const off = Math.abs(byGeneralSolver(tolerance) / exact - 1);
+const ours = timed(closedForm);
+const theirs = timed(() => byGeneralSolver(tolerance));
+console.log(`  closed form with workings     ${round(ours.perSecond)} /s`);
+console.log(`  general ODE solver (odex)     ${round(theirs.perSecond)} /s   at tolerance ${tolerance}, ${off.toExponential(1)} off`);
+console.log(`  ratio                         ${round(ours.perSecond / theirs.perSecond)} times   (aim 100)`);
+
+console.log("\nCommand line, from cold");
+const starts = Array.from({ length: 9 }, () => {
+  const start = process.hrtime.bigint();
+  spawnSync(process.execPath, ["cli/bin/ringwright.js", "answer", "surface-speed"], {
+    cwd: root,
+    input: '{"shaft":"50 mm","rotation":"1450 rpm"}',
+  });
+  return Number(process.hrtime.bigint() - start) / 1e6;
+}).sort((a, b) => a - b);
+const bare = Array.from({ length: 9 }, () => {
+  const start = process.hrtime.bigint();
+  spawnSync(process.execPath, ["-e", "0"]);
+  return Number(process.hrtime.bigint() - start) / 1e6;
+}).sort((a, b) => a - b);
+const middle = (list: readonly number[]) => list[4] ?? Number.NaN;
+console.log(`  ringwright answer             ${round(middle(starts))} ms   (aim under 400)`);
+console.log(`  node doing nothing            ${round(middle(bare))} ms   ratio ${round(middle(starts) / middle(bare))}`);
