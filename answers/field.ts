@@ -13,7 +13,7 @@ export interface Malformed {
   readonly id: string;
 }
 
-export type Read<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly malformed: Malformed };
+type Read<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly malformed: Malformed };
 
 /** Notes what was typed at each path, and readings that may mean something else. */
 export interface Reader {
@@ -28,7 +28,7 @@ export interface Field<T> {
   read(raw: Json | undefined, path: string, reader: Reader): Read<T>;
 }
 
-export type ReadValue<F> = F extends Field<infer T> ? T : never;
+type ReadValue<F> = F extends Field<infer T> ? T : never;
 
 const ok = <T>(value: T): Read<T> => ({ ok: true, value });
 

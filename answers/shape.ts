@@ -10,7 +10,7 @@ export interface Shape<T> {
   write(value: T): Json;
 }
 
-export type ShapeValue<S> = S extends Shape<infer T> ? T : never;
+type ShapeValue<S> = S extends Shape<infer T> ? T : never;
 
 function quantitySchema(kind: Kind, members: readonly string[]): JsonSchema {
   return {

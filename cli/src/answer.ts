@@ -5,7 +5,7 @@ import { exits } from "./exits.ts";
 import type { Streams } from "./streams.ts";
 
 /** The exit code that a reply asks for. */
-export function exitFor(reply: Reply): number {
+function exitFor(reply: Reply): number {
   if (reply.ok) return exits.ok;
   return isMalformed(reply.refusal) ? exits.malformed : exits.refused;
 }

@@ -4,7 +4,7 @@ import type { StyleFacts } from "../materials/index.ts";
 import type { RingCut, RingSet } from "../rings/index.ts";
 import { type RunInPlan, runInPlan } from "../run-in/index.ts";
 import type { StemLoad } from "../stems/index.ts";
-import type { GaugePressure } from "../units/index.ts";
+import type { GaugePressure, Length } from "../units/index.ts";
 import { pick } from "./choose.ts";
 import type { MeasuredBox } from "./measure.ts";
 import { answerOf, type Part, when } from "./part.ts";
@@ -44,7 +44,7 @@ export function stepsOf(
           joints: known.set.joints,
           ringHeight: known.set.ringHeight.mean,
           ...(depth === undefined ? {} : { boxDepth: depth }),
-          ...(known.set.spacer === undefined ? {} : { spacer: known.set.spacer }),
+          ...facesOf(known.set),
           ...(cut === undefined ? {} : { mandrel: cut.mandrel, cutLength: cut.cutLengthRounded }),
           ...(survey.port?.fromFace === undefined ? {} : { portDepth: survey.port.fromFace }),
           ...(survey.set?.cut === undefined ? {} : { cut: survey.set.cut }),
@@ -56,6 +56,20 @@ export function stepsOf(
     ),
     runIn: runInPlan({ ...the, ...torque }, facts.runIn, facts.fit, facts.cautions),
   };
+}
+
+/** Where a depth gauge finds each face of the set once it is home; nothing when the depth of the box is not known. */
+function facesOf(set: RingSet): { readonly faces?: readonly Length[]; readonly lanternFace?: Length; readonly spacerFace?: Length } {
+  const faces: Length[] = [];
+  let lanternFace: Length | undefined;
+  let spacerFace: Length | undefined;
+  for (const { kind, depthLeft } of set.parts) {
+    if (depthLeft === undefined) return {};
+    if (kind === "lantern") lanternFace = depthLeft;
+    else if (kind === "ring" || kind === "end-ring") faces.push(depthLeft);
+    else spacerFace = depthLeft;
+  }
+  return { faces, ...(lanternFace === undefined ? {} : { lanternFace }), ...(spacerFace === undefined ? {} : { spacerFace }) };
 }
 
 /** The box in its place, as cautions and steps see it. */

@@ -78,7 +78,7 @@ export interface Survey {
 }
 
 /** What the box has to hold back, and how hard the machine works it. */
-export interface ServiceOfBox {
+interface ServiceOfBox {
   readonly fluids?: readonly string[];
   readonly phase?: "liquid" | "gas";
   readonly temperature?: Temperature;

@@ -126,7 +126,7 @@ export function unitsOf(kind: Kind): readonly Unit[] {
  * A unit spelling as compared: one kind of micro sign, middle dots and crosses
  * as `*`, superscripts as digits, primes as quotation marks, no spaces.
  */
-export function tidyUnit(text: string): string {
+function tidyUnit(text: string): string {
   return text
     .replace(/\s+/gu, "")
     .replace(/[μµ]/gu, "µ")

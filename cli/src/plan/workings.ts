@@ -37,7 +37,7 @@ function shown(value: number | undefined, unit: string, system: UnitSystem): str
 const seenWords = { read: "read", quoted: "read in an excerpt or copy", memory: "from memory", derived: "", practice: "" } as const;
 
 /** One step of the workings as a person reads it: symbol, expression, values, source. */
-export function stepText([rule, inputs, value, uncertainty]: Step, system: UnitSystem): string {
+function stepText([rule, inputs, value, uncertainty]: Step, system: UnitSystem): string {
   const spread = uncertainty === undefined ? "" : ` ± ${shown(uncertainty, rule.unit, system)}`;
   const values = rule.inputs.map((input, index) => `${input.symbol} ${shown(inputs[index], input.unit, system)}`).join(", ");
   const assumed = rule.assumed
