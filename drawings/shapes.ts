@@ -25,6 +25,8 @@ export interface Drawing {
   readonly leftOut?: LeftOut;
   /** Whether one millimetre means a millimetre: a scale, a scale bar and a key to measured and worked-out figures are shown. */
   readonly toScale: boolean;
+  /** The smallest thing that has to be read: so many millimetres of the real thing need so many text sizes of paper. */
+  readonly legible: { readonly length: number; readonly sizes: number };
 }
 
 /** Words by id, or what a person typed. */
@@ -37,7 +39,7 @@ export type Point = readonly [x: number, y: number];
 export type Ink = "measured" | "worked" | "attention" | "quiet";
 
 /** `none` draws only what fills the shape. */
-export type Layer = "none" | "outline" | "thin" | "centre" | "hidden" | "hatch" | "weave" | "curve" | "dashed" | "chalk" | "flow";
+export type Layer = "none" | "outline" | "thin" | "centre" | "hidden" | "hatch" | "weave" | "curve" | "dashed" | "chalk" | "flow" | "grid";
 
 /** Families of packing that are told apart by their weave. */
 export type Family = "graphite" | "ptfe" | "aramid" | "plant-fibre" | "synthetic" | "metal-foil";
@@ -80,6 +82,8 @@ export interface Dimension {
   readonly states: Length;
   readonly ink: Ink;
   readonly diameter?: boolean;
+  /** To the whole millimetre, or hundredth of an inch: what a rule can do. */
+  readonly byRule?: boolean;
   readonly called?: Text;
   /** Dimensions of one chain follow each other and add up to the one whose id is the chain's name. */
   readonly chain?: string;
@@ -97,6 +101,8 @@ export interface Balloon {
   readonly room: number;
   /** Led out under the drawing when there is no room; otherwise it is then not shown. */
   readonly lead: boolean;
+  /** Stands outside its shape: this far from the point, in text sizes. */
+  readonly beside?: Point;
 }
 
 export interface LabelLine {
@@ -111,11 +117,14 @@ export interface Label {
   readonly at: Point;
   /**
    * `inside`: on the drawing at the point, when `room` (width, height) is enough there, else under the drawing.
-   * `above`: clear above the drawing, beside the point's x. `here`: at the point, the caller knows it is free.
+   * `above`: clear above the drawing, beside the point's x. `left`: clear to the left of the drawing, level with the
+   * point or as near as others allow. `here`: at the point, the caller knows it is free.
    */
-  readonly place: "inside" | "above" | "here";
+  readonly place: "inside" | "above" | "left" | "here";
   readonly anchor: "start" | "middle" | "end";
   readonly room?: Point;
+  /** For a label `here`: how far from the point, in text sizes. */
+  readonly offset?: Point;
   /** An arrow of flow from the label down to the point. */
   readonly arrow?: Ink;
 }

@@ -1,9 +1,10 @@
 import type { Drawing } from "../shapes.ts";
+import { undrawn } from "../undrawn.ts";
 import { describe, notes, sides } from "./describe.ts";
 import { dimensions } from "./dimensions.ts";
 import { faultsOf } from "./faults.ts";
 import { follower } from "./follower.ts";
-import { frameOf } from "./frame.ts";
+import { type BoxFrame, frameOf } from "./frame.ts";
 import { housing } from "./housing.ts";
 import type { BoxDrawing } from "./input.ts";
 import { lantern } from "./lantern.ts";
@@ -23,10 +24,7 @@ import { studs } from "./studs.ts";
 export function drawBoxSection(box: BoxDrawing): Drawing {
   const head = { name: "box-section", title: box.title, ...(box.subtitle === undefined ? {} : { subtitle: box.subtitle }) };
   const faults = faultsOf(box);
-  if (faults.length > 0) {
-    const why = faults.map((says, i) => ({ id: `fault-${i + 1}`, text: says, ink: "attention" as const, bold: true }));
-    return { ...head, description: faults, parts: [], shapes: [], dimensions: [], balloons: [], labels: [], notes: why, toScale: false };
-  }
+  if (faults.length > 0) return undrawn(head, faults);
   const frame = frameOf(box);
   const pieces = [
     housing(frame),
@@ -48,5 +46,12 @@ export function drawBoxSection(box: BoxDrawing): Drawing {
     notes: notes(box, frame),
     ...(frame.leftOut > 0 ? { leftOut: { axis: "y" as const, from: -frame.leftOut, to: frame.leftOut } } : {}),
     toScale: true,
+    legible: { length: usualRing(frame), sizes: 1 },
   };
+}
+
+/** The size of the ring that half of all rings do not come up to: its number has to be read. */
+function usualRing({ parts, section }: BoxFrame): number {
+  const sizes = parts.filter(({ part }) => part.number !== undefined).map(({ from, to }) => Math.min(section, to - from));
+  return sizes.sort((a, b) => a - b)[Math.floor(sizes.length / 2)] ?? section;
 }

@@ -1,7 +1,8 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { drawBoxSection, toSvg } from "../index.ts";
+import { drawBoxSection, drawCutStrip, drawJointClock, drawStressCurve, toSvg } from "../index.ts";
 import { family, largeShaft, stockPump, stockPumpMoved, valveStem } from "./boxes.ts";
+import { joints, manyJoints, push, shallowStrip, skiveStrip, squareStrip } from "./rings.ts";
 
 /** The pictures to keep, by name. */
 const pictures: Readonly<Record<string, () => string>> = {
@@ -12,6 +13,12 @@ const pictures: Readonly<Record<string, () => string>> = {
   "valve-stem": () => toSvg(drawBoxSection(valveStem), { width: 190 }),
   "large-shaft": () => toSvg(drawBoxSection(largeShaft), { width: 190 }),
   "weave-aramid": () => toSvg(drawBoxSection(family("aramid")), { width: 190 }),
+  "joint-clock": () => toSvg(drawJointClock(joints), { width: 80 }),
+  "joint-clock-of-twelve": () => toSvg(drawJointClock(manyJoints), { width: 103 }),
+  "strip-at-45": () => toSvg(drawCutStrip(skiveStrip), { width: 103 }),
+  "strip-at-30": () => toSvg(drawCutStrip(shallowStrip), { width: 103 }),
+  "strip-square": () => toSvg(drawCutStrip(squareStrip), { width: 103 }),
+  "push-along-the-set": () => toSvg(drawStressCurve(push), { width: 120 }),
 };
 
 for (const [name, draw] of Object.entries(pictures)) {

@@ -5,21 +5,29 @@ import { nothing, type Placed, type PlacedPath, placeLine, placeText, together }
 import type { Style } from "./style.ts";
 
 /** Smallest and largest radius of a number's circle, in text sizes. */
-export const smallestBalloon = 0.5;
+const smallestBalloon = 0.5;
 const largestBalloon = 0.95;
+const besideBalloon = 0.8;
 
 /** Numbers in circles; those without room stand in a row under the drawing, on leaders. */
 export function placeBalloons(balloons: readonly Balloon[], toPaper: ToPaper, scale: number, edge: number, style: Style): Placed {
   const { size } = style;
   // A little less than the smallest will do, so that rings squeezed by a hair keep their numbers.
   const enough = ({ room }: Balloon) => room * scale >= 0.85 * smallestBalloon * size;
-  const inside = balloons.filter(enough);
-  const outside = balloons.filter((balloon) => balloon.lead && !enough(balloon)).sort((a, b) => toPaper(a.at)[0] - toPaper(b.at)[0]);
+  const inside = balloons.filter((balloon) => !balloon.beside && enough(balloon));
+  const outside = balloons
+    .filter((balloon) => !balloon.beside && balloon.lead && !enough(balloon))
+    .sort((a, b) => toPaper(a.at)[0] - toPaper(b.at)[0]);
   let placed = nothing;
   for (const balloon of inside) {
     const room = balloon.room * scale;
     const radius = Math.min(largestBalloon * size, Math.max(smallestBalloon * size, 0.56 * room), 0.92 * room);
     placed = together(placed, numbered(balloon, toPaper(balloon.at), radius));
+  }
+  for (const balloon of balloons) {
+    if (!balloon.beside) continue;
+    const [x, y] = toPaper(balloon.at);
+    placed = together(placed, numbered(balloon, [x + balloon.beside[0] * size, y + balloon.beside[1] * size], besideBalloon * size));
   }
   const pitch = 2.7 * smallestBalloon * size;
   const centres: number[] = [];

@@ -81,9 +81,10 @@ export function placeInside(labels: readonly Label[], toPaper: ToPaper, style: S
   let placed = nothing;
   const homeless: Label[] = [];
   for (const label of labels) {
-    if (label.place === "above") continue;
-    const { id, lines, at, anchor, room } = label;
-    const [x, y] = toPaper(at);
+    if (label.place !== "inside" && label.place !== "here") continue;
+    const { id, lines, at, anchor, room, offset = [0, 0] } = label;
+    const point = toPaper(at);
+    const [x, y] = [point[0] + offset[0] * style.size, point[1] + offset[1] * style.size];
     const rows = lines.map(({ text, bold }) => runsOf(words(style, text), bold));
     if (room) {
       const [far, high] = toPaper([at[0] + room[0], at[1] + room[1]]);
@@ -101,6 +102,38 @@ export function placeInside(labels: readonly Label[], toPaper: ToPaper, style: S
     }
   }
   return { placed, homeless };
+}
+
+/** Labels in a column left of the drawing, each level with its point or pushed down by the one above it, on a leader. */
+export function placeLeft(labels: readonly Label[], toPaper: ToPaper, edge: number, style: Style): Placed {
+  const { size } = style;
+  let placed = nothing;
+  let ceiling = Number.POSITIVE_INFINITY;
+  const mine = labels.filter(({ place }) => place === "left").map((label) => ({ label, point: toPaper(label.at) }));
+  for (const { label, point } of mine.sort((a, b) => b.point[1] - a.point[1])) {
+    const y = Math.min(point[1], ceiling);
+    const line = label.lines[0];
+    if (!line) continue;
+    const x = edge - 1.6 * size;
+    const text = placeText({
+      id: label.id,
+      runs: runsOf(words(style, line.text), line.bold),
+      at: [x, y],
+      anchor: "end",
+      size,
+      ink: line.ink,
+    });
+    const leader = placeLine("leader", "quiet", [
+      [
+        [x + 0.3 * size, y],
+        [edge - 0.5 * size, point[1]],
+        [point[0] - 0.2 * size, point[1]],
+      ],
+    ]);
+    placed = together(placed, text, { ...nothing, paths: [leader] });
+    ceiling = y - lineHeight * size;
+  }
+  return placed;
 }
 
 /** Whether two rectangles come nearer than a margin. */

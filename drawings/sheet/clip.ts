@@ -42,7 +42,7 @@ function stretchInside([[ax, ay], [bx, by]]: Segment, [x0, y0, x1, y1]: Rectangl
 function stretchInCircle([[ax, ay], [bx, by]]: Segment, [cx, cy]: Point, radius: number): readonly [number, number] | undefined {
   const [dx, dy, fx, fy] = [bx - ax, by - ay, ax - cx, ay - cy];
   const a = dx * dx + dy * dy;
-  if (a === 0) return undefined;
+  if (a === 0) return Math.hypot(fx, fy) < radius ? [0, 1] : undefined;
   const b = fx * dx + fy * dy;
   const root = b * b - a * (fx * fx + fy * fy - radius * radius);
   if (root <= 0) return undefined;
@@ -56,14 +56,26 @@ export interface Blanks {
   readonly circles: readonly { readonly centre: Point; readonly radius: number }[];
 }
 
+/** Those that reach into a rectangle. */
+export function within([x0, y0, x1, y1]: Rectangle, { boxes, circles }: Blanks): Blanks {
+  return {
+    boxes: boxes.filter((box) => box[0] < x1 && x0 < box[2] && box[1] < y1 && y0 < box[3]),
+    circles: circles.filter(
+      ({ centre, radius }) => centre[0] - radius < x1 && x0 < centre[0] + radius && centre[1] - radius < y1 && y0 < centre[1] + radius,
+    ),
+  };
+}
+
 /** What is left of a segment when texts and numbers are kept clear. */
 export function outside(segment: Segment, { boxes, circles }: Blanks): readonly Segment[] {
+  if (boxes.length + circles.length === 0) return [segment];
   const hidden = [
     ...boxes.map((box) => stretchInside(segment, box)),
     ...circles.map(({ centre, radius }) => stretchInCircle(segment, centre, radius)),
   ]
     .filter((stretch) => stretch !== undefined)
     .sort((a, b) => a[0] - b[0]);
+  if (hidden.length === 0) return [segment];
   const left: Segment[] = [];
   let from = 0;
   for (const [enter, leave] of hidden) {

@@ -38,7 +38,7 @@ interface Text {
   readonly beside: number;
 }
 
-/** How the figure stands: turned along its line, in it under its name, in it, or beside it. */
+/** How the figure stands: turned in its line or along it, upright in it under its name, in it, or beside it. */
 function textOf(dimension: Dimension, height: number, middle: number, outwards: number, style: Style): Text {
   const { ink, called } = dimension;
   const id = `figure-${dimension.id}`;
@@ -50,6 +50,12 @@ function textOf(dimension: Dimension, height: number, middle: number, outwards: 
     const runs = room >= widths.full + 1.1 * size ? full : value;
     const place = (x: number) => placeText({ id, runs, at: [x, middle], anchor: "middle", size, ink, turned: true });
     return { placed: place, half: 0.55 * size, free: runsWidth(runs, size) / 2 + 0.35 * size, beside: 0 };
+  }
+  if (style.compact && height >= widths.value + 0.6 * size) {
+    const runs = height >= widths.full + 0.6 * size ? full : value;
+    const along = (x: number) =>
+      placeText({ id, runs, at: [x + outwards * 0.85 * size, middle], anchor: "middle", size, ink, turned: true });
+    return { placed: along, half: 0.3 * size, free: 0, beside: 1.4 * size };
   }
   if (!style.compact && called !== undefined && room >= 3.4 * size) {
     const name = runsOf(words(style, called));

@@ -1,7 +1,7 @@
 import type { Drawing, Point, Shape } from "../shapes.ts";
 import { braid } from "../weave/braid.ts";
 import { blanksOf } from "./clear.ts";
-import { grown, outside } from "./clip.ts";
+import { outside, within } from "./clip.ts";
 import { around, hatch } from "./hatch.ts";
 import type { ToPaper } from "./paper.ts";
 import { nothing, type Placed, type PlacedPath } from "./placed.ts";
@@ -32,15 +32,18 @@ export function fillShapes(drawing: Drawing, toPaper: ToPaper, scale: number, wr
   return { ...nothing, paths };
 }
 
+/** Hatching or weave inside an outline, clear of what is written there. */
 function filling(
   { fill }: Shape,
   points: readonly Point[],
   toPaper: ToPaper,
   blanks: ReturnType<typeof blanksOf>,
 ): readonly (readonly Point[])[] {
-  if (fill?.kind === "weave") return braid(fill, around(points), points, blanks);
-  if (fill?.kind !== "hatch") return [];
+  if (fill?.kind !== "weave" && fill?.kind !== "hatch") return [];
+  const box = around(points);
+  const near = within(box, blanks);
+  if (fill.kind === "weave") return braid(fill, box, points, near);
   const holes = (fill.around ?? []).map(([x0, y0, x1, y1]) => around([toPaper([x0, y0]), toPaper([x1, y1])]));
-  const keep = { circles: blanks.circles, boxes: [...blanks.boxes, ...holes.map((hole) => grown(hole, 0))] };
+  const keep = { circles: near.circles, boxes: [...near.boxes, ...holes] };
   return hatch(points, fill.lean, fill.spacing).flatMap((segment) => outside(segment, keep));
 }

@@ -43,7 +43,7 @@ export function placeFooter(
 ): Placed {
   const { size } = style;
   const items: Item[] = [];
-  if (drawing.toScale) items.push(scaleBar(scale, stated, style), ...key(style));
+  if (drawing.toScale) items.push(scaleBar(scale, stated, style), ...key(drawing, style));
   let [x, y] = [left, top - 1.3 * size];
   let placed = nothing;
   const newLine = () => {
@@ -66,8 +66,11 @@ export function placeFooter(
   const led = homeless
     .filter(({ place }) => place === "above")
     .flatMap(({ id, lines }) => lines.map((line, i): Note => ({ ...line, id: `${id}-${i + 1}` })));
+  if (x > left && led.length + drawing.notes.length > 0) {
+    newLine();
+    y -= 0.25 * size;
+  }
   for (const { id, text, ink, bold } of [...led, ...drawing.notes]) {
-    if (x > left) newLine();
     const indent = ink === "attention" ? 0.8 * size : 0;
     for (const [i, line] of wrap(words(style, text), width - indent, size, bold).entries()) {
       const one = placeText({
@@ -113,13 +116,16 @@ function scaleBar(scale: number, stated: string | undefined, style: Style): Item
   };
 }
 
-/** Which ink means what; the measured one has its dotted line. */
-function key(style: Style): readonly Item[] {
-  return (["measured", "worked"] as const).map((ink): Item => {
-    const runs = runsOf(words(style, { id: `drawing-key-${ink}` }));
-    return {
-      width: runsWidth(runs, style.size),
-      place: (at) => placeText({ id: `key-${ink}`, runs, at, anchor: "start", size: style.size, ink }),
-    };
-  });
+/** Which ink means what, where both are used; the measured one has its dotted line. */
+function key({ dimensions, labels }: Drawing, style: Style): readonly Item[] {
+  const used = new Set([...dimensions.map(({ ink }) => ink), ...labels.flatMap(({ lines }) => lines.map(({ ink }) => ink))]);
+  return !used.has("measured")
+    ? []
+    : (["measured", "worked"] as const).map((ink): Item => {
+        const runs = runsOf(words(style, { id: `drawing-key-${ink}` }));
+        return {
+          width: runsWidth(runs, style.size),
+          place: (at) => placeText({ id: `key-${ink}`, runs, at, anchor: "start", size: style.size, ink }),
+        };
+      });
 }

@@ -21,16 +21,16 @@ export function paper(drawing: Drawing, scale: number, gap: number): ToPaper {
   return band.axis === "x" ? ([x, y]) => [map(x), y * scale] : ([x, y]) => [x * scale, map(y)];
 }
 
-/** The rectangle round all shapes of a drawing, on paper. */
-export function bodyOf(drawing: Drawing, toPaper: ToPaper): Rectangle {
-  let [x0, y0, x1, y1] = [0, 0, 0, 0];
-  let first = true;
-  for (const { points } of drawing.shapes) {
-    for (const point of points) {
-      const [x, y] = toPaper(point);
-      [x0, y0, x1, y1] = first ? [x, y, x, y] : [Math.min(x0, x), Math.min(y0, y), Math.max(x1, x), Math.max(y1, y)];
-      first = false;
+/** The rectangle round all shapes of a drawing, in millimetres of the real thing. */
+export function bodyOf({ shapes }: Drawing): Rectangle {
+  let [x0, y0, x1, y1] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (const { points } of shapes) {
+    for (const [x, y] of points) {
+      x0 = Math.min(x0, x);
+      y0 = Math.min(y0, y);
+      x1 = Math.max(x1, x);
+      y1 = Math.max(y1, y);
     }
   }
-  return [x0, y0, x1, y1];
+  return x0 <= x1 ? [x0, y0, x1, y1] : [0, 0, 0, 0];
 }

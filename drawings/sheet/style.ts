@@ -20,7 +20,8 @@ export function words({ show }: Style, text: Text): string {
 }
 
 /** What a dimension prints: what it is called, and the figure. */
-export function dimensionRuns(style: Style, { called, states, diameter }: Dimension, withName: boolean): readonly Run[] {
-  const value: Run = { text: figure(states, style.show.system, diameter ?? false), face: "numbers", bold: false };
+export function dimensionRuns(style: Style, dimension: Dimension, withName: boolean): readonly Run[] {
+  const { called, states } = dimension;
+  const value: Run = { text: figure(states, style.show.system, dimension), face: "numbers", bold: false };
   return called !== undefined && withName ? [...runsOf(`${words(style, called)} `), value] : [value];
 }

@@ -34,9 +34,11 @@ export const pens: Readonly<Record<Layer, Pen>> = {
   centre: { width: thin, dash: "5 0.9 0.9 0.9", colour: colours.quiet },
   hidden: { width: thin, dash: "1.6 0.8" },
   hatch: { width: thin, colour: colours.quiet },
-  weave: { width: thin },
+  // Texture, not line: finer, or a close plait would print black.
+  weave: { width: 0.18 },
   curve: { width: 2 * thin, cap: "round" },
   dashed: { width: 2 * thin, dash: "2 1.2" },
   chalk: { width: thin },
   flow: { width: thick },
+  grid: { width: thin, dash: "0.6 1", colour: colours.quiet },
 };

@@ -18,8 +18,8 @@ export function escaped(text: string): string {
 
 /** A number with so many decimals and nothing that says nothing. */
 export function short(value: number, decimals: number): string {
-  const text = value.toFixed(decimals);
-  return decimals === 0 ? text : text.replace(/\.?0+$/u, "").replace(/^-0$/u, "0");
+  const ten = 10 ** decimals;
+  return String(Math.round(value * ten) / ten || 0);
 }
 
 function flipped({ edges }: Frame, [x, y]: Point): Point {
@@ -30,14 +30,28 @@ const outlineDecimals = 4;
 const fillDecimals = 2;
 
 function data(frame: Frame, { pieces, closed, role }: PlacedPath): string {
-  const decimals = role === "shape" ? outlineDecimals : fillDecimals;
-  return pieces
-    .filter((piece) => piece.length > 1)
-    .map((piece) => {
-      const points = piece.map((point) => flipped(frame, point).map((value) => short(value, decimals)));
-      return `M${points.map((pair) => pair.join(" ")).join("L")}${closed ? "Z" : ""}`;
-    })
+  const lines = pieces.filter((piece) => piece.length > 1).map((piece) => piece.map((point) => flipped(frame, point)));
+  return lines
+    .map(role === "shape" ? (points) => `M${absolute(points)}${closed ? "Z" : ""}` : (points) => relative(points, closed))
     .join("");
+}
+
+function absolute(points: readonly Point[]): string {
+  return points.map(([x, y]) => `${short(x, outlineDecimals)} ${short(y, outlineDecimals)}`).join("L");
+}
+
+/** Steps from point to point, each from where the last one ended after rounding, so that nothing drifts. */
+function relative(points: readonly Point[], closed: boolean): string {
+  let text = "";
+  let [x, y] = [0, 0];
+  for (const [i, point] of points.entries()) {
+    const [dx, dy] = [short(point[0] - x, fillDecimals), short(point[1] - y, fillDecimals)];
+    x += Number(dx);
+    y += Number(dy);
+    const gap = i === 1 || dx.startsWith("-") ? "" : " ";
+    text += `${i === 0 ? "M" : i === 1 ? "l" : gap}${dx}${dy.startsWith("-") ? "" : " "}${dy}`;
+  }
+  return `${text}${closed ? "z" : ""}`;
 }
 
 export function writePath(frame: Frame, path: PlacedPath): string {

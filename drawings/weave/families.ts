@@ -28,6 +28,18 @@ const laid: Pattern = (along, across) => {
   return lines;
 };
 
+/** Long pointed grains along the axis, each row set off by half a grain. */
+const grains: Pattern = (along, across) => {
+  const lines: (readonly Point[])[] = [];
+  for (let j = 0; 0.625 * j <= across; j++) {
+    for (let i = -1; i <= along; i++) {
+      const x = i + (j % 2 === 0 ? 0 : 0.5);
+      for (const side of [0.5, -0.5]) lines.push(curve(5, (t) => [x + t, 0.625 * j + side * Math.sin(Math.PI * t) ** 1.2]));
+    }
+  }
+  return lines;
+};
+
 /** Foil wrapped round and round: crinkled turns, one inside the other. */
 const wrapped: Pattern = (along, across) => {
   const lines: (readonly Point[])[] = [];
@@ -59,12 +71,12 @@ const wrapped: Pattern = (along, across) => {
 /** A weave for each family, so that a set can be told by its look even in black and white. */
 export const weaves: Readonly<Record<Family, Pattern>> = {
   // Close plait, every strand with its ribs: the darkest.
-  graphite: plaited([straight(-0.25, 0.42), straight(0, 0.5), straight(0.25, 0.42)]),
-  // Smooth filaments: a grain in every diamond, nothing between.
-  ptfe: plaited([curve(7, (t) => [t - 0.5, 0.34 * Math.sin(Math.PI * t)]), curve(7, (t) => [t - 0.5, -0.34 * Math.sin(Math.PI * t)])]),
+  graphite: plaited([straight(-0.34, 0.4), straight(-0.12), straight(0.12), straight(0.34, 0.4)]),
+  // Smooth filaments: pointed grains, laid like bricks.
+  ptfe: grains,
   // Open plait: strands with their two edges and daylight between.
   aramid: plaited([straight(-0.3, 0.8), straight(0.3, 0.8)]),
   "plant-fibre": laid,
-  synthetic: woven([straight(-0.3), straight(0), straight(0.3)]),
+  synthetic: woven([straight(-0.24, 0.46), straight(0.24, 0.46)]),
   "metal-foil": wrapped,
 };
