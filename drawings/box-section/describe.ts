@@ -74,11 +74,14 @@ export function sides(box: BoxDrawing, frame: BoxFrame): readonly Label[] {
   ];
 }
 
+/** Millimetres that a nose and a gap taken with a rule may disagree without anyone having erred. */
+const ruleError = 1;
+
 /** What has to be said under the drawing. */
 export function notes(box: BoxDrawing, frame: BoxFrame): readonly Note[] {
   const nose = box.follower?.nose;
   return [
-    ...(nose && noseDiffers(box, frame)
+    ...(nose && noseDiffers(box, frame) > ruleError
       ? [
           {
             id: "nose-differs",

@@ -68,7 +68,14 @@ function lengths(box: BoxDrawing, frame: BoxFrame): readonly Dimension[] {
       called: "drawing-gland-gap",
     });
   if (nose)
-    along.push({ id: "nose", row: 3, from: setEnd, to: flange, ink: noseDiffers(box, frame) ? "worked" : nose.by, called: "drawing-nose" });
+    along.push({
+      id: "nose",
+      row: 3,
+      from: setEnd,
+      to: flange,
+      ink: noseDiffers(box, frame) > 0.05 ? "worked" : nose.by,
+      called: "drawing-nose",
+    });
   return along.filter(({ from, to }) => to > from).map((one) => below(one, frame));
 }
 
@@ -116,8 +123,8 @@ function portDimension({ port }: BoxDrawing, frame: BoxFrame): readonly Dimensio
   ];
 }
 
-/** Whether the nose as measured is another length than entry and gap leave for it. */
-export function noseDiffers(box: BoxDrawing, { flange, setEnd }: BoxFrame): boolean {
+/** By how many millimetres the nose as measured is another length than entry and gap leave for it. */
+export function noseDiffers(box: BoxDrawing, { flange, setEnd }: BoxFrame): number {
   const nose = box.follower?.nose;
-  return nose !== undefined && Math.abs(mm(nose.value) - (flange - setEnd)) > 0.05;
+  return nose === undefined ? 0 : Math.abs(mm(nose.value) - (flange - setEnd));
 }
