@@ -61,6 +61,8 @@ function moving(box: BoxDrawing): readonly Says[] {
   const { gland } = movement(box);
   const share = box.moved?.share ?? 0;
   if (!(gland >= 0 && share >= 0 && share <= 1)) return [{ id: "drawing-cannot-move" }];
+  const left = box.studs?.left;
+  if (left && gland > mm(left.value) + slack) return [{ id: "drawing-cannot-move" }];
   const { parts, lantern, flange, depth, setEnd } = frameOf(box);
   const spans = [...parts, ...(lantern ? [lantern] : [])].sort((a, b) => a.from - b.from);
   const room = spans.every(({ from, to }, i) => to > from && from >= (spans[i - 1]?.to ?? 0) - slack);

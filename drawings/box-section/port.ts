@@ -15,8 +15,13 @@ export function port(box: BoxDrawing, frame: BoxFrame): Pieces {
     ]),
   ];
   const lines: LabelLine[] = [];
+  // Nobody reads a pressure finer than a millibar; less would print as a row of noughts.
+  const pressure = (one: number) => Math.round(one / 100) * 100;
   if (flush)
-    lines.push({ text: { id: "drawing-flush", with: { pressure: { value: flush.value, kind: "pressure", decimals: 1 } } }, ink: flush.by });
+    lines.push({
+      text: { id: "drawing-flush", with: { pressure: { value: pressure(flush.value), kind: "pressure", decimals: 1 } } },
+      ink: flush.by,
+    });
   lines.push({
     text: { id: "drawing-port", with: { diameter: { value: diameter.value, kind: "length", decimals: 1 } } },
     ink: diameter.by,

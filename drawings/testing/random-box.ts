@@ -108,6 +108,11 @@ export const randomBox: Arbitrary<BoxDrawing> = fc
           }),
       ...(wish.moved === null
         ? {}
-        : { moved: { gland: mm(Math.min(gap, 0.4 * soft) * wish.moved), share: soft > 0 ? softBefore / soft : 0 } }),
+        : {
+            moved: {
+              gland: mm(Math.min(gap, 0.4 * soft, wish.thread !== null && wish.left ? 2 * wish.thread * section : gap) * wish.moved),
+              share: soft > 0 ? softBefore / soft : 0,
+            },
+          }),
     };
   });

@@ -109,7 +109,7 @@ export const drawingsSentences: Readonly<Record<string, string>> = {
   "drawing-cannot-lantern": "No drawing: the lantern ring's window has to be narrower than the ring.",
   "drawing-cannot-port": "No drawing: the flush port has to lie between throat and box face.",
   "drawing-cannot-reach": "No drawing: with this gland gap and nose the follower would stand inside the rings or would not reach them.",
-  "drawing-cannot-move": "No drawing: the gland can't move so far; the rings or the gland gap would be used up.",
+  "drawing-cannot-move": "No drawing: the gland can't move so far; the rings, the gland gap or the thread would be used up.",
 };
 
 /** Names of this topic, where the id is not itself the word. */

@@ -1,0 +1,50 @@
+import { readFileSync } from "node:fs";
+import { type Json, work } from "@ringwright/answers";
+import type { Plan } from "@ringwright/core/plan";
+import { inUnit } from "@ringwright/core/units";
+import { readAllFacts } from "@ringwright/data";
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { parse } from "yaml";
+import { property } from "../testing/property.ts";
+import { boxOfPlan, drawBoxSection, toSvg } from "./index.ts";
+
+const facts = readAllFacts();
+const example = parse(readFileSync(new URL("../answers/examples/box.yaml", import.meta.url), "utf8")) as Record<string, Json>;
+
+function planOf(survey: Record<string, Json>): Plan {
+  const worked = work("plan", survey, facts);
+  if ("malformed" in worked || !worked.found.ok) throw new Error(JSON.stringify(worked));
+  return worked.found.value as Plan;
+}
+
+test("the example's plan is drawn as it was measured, with the set that was worked out", () => {
+  const box = boxOfPlan(planOf(example), "Stock pump 2");
+  if (!box) throw new Error("nothing to draw");
+  const drawing = drawBoxSection(box);
+  const stated = Object.fromEntries(
+    drawing.dimensions.map(({ id, states, ink }) => [id, [Math.round(inUnit("length", states, "mm") * 10) / 10, ink]]),
+  );
+  expect(stated).toMatchObject({
+    bore: [75, "measured"],
+    depth: [92, "measured"],
+    nose: [30, "measured"],
+    "port-at": [31, "worked"],
+    sleeve: [50, "measured"],
+  });
+  expect(drawing.parts.map(({ id }) => id)).toEqual(expect.arrayContaining(["ring-1", "lantern", "port", "follower", "stud"]));
+  expect(drawing.notes).toEqual([]);
+});
+
+const known = new Set(["motion", "release", "shaft", "bore"]);
+const parts = Object.keys(example).filter((name) => !known.has(name));
+
+property("whatever was not measured or not known, what is left of the box is drawn", [fc.subarray(parts)], (missing) => {
+  const survey = Object.fromEntries(Object.entries(example).filter(([name]) => !missing.includes(name)));
+  const box = boxOfPlan(planOf(survey), "Stock pump 2");
+  if (!box) return;
+  const drawing = drawBoxSection(box);
+  expect(drawing.notes.filter(({ id }) => id.startsWith("fault"))).toEqual([]);
+  expect(drawing.shapes.length).toBeGreaterThan(0);
+  expect(toSvg(drawing)).not.toMatch(/NaN|undefined/u);
+});
