@@ -2,7 +2,10 @@ import type { Family as PackingFamily } from "@ringwright/core/materials";
 import { answerOf, type Plan } from "@ringwright/core/plan";
 import type { Length } from "@ringwright/core/units";
 import type { BoxDrawing, SetPart, Stated } from "./box-section/input.ts";
+import type { CutStrip } from "./cut-strip.ts";
+import type { JointClock } from "./joint-clock.ts";
 import type { Family } from "./shapes.ts";
+import type { StressCurve } from "./stress-curve.ts";
 
 /** The weave that stands for each family of packing. */
 const weaveOf: Readonly<Record<PackingFamily, Family>> = {
@@ -80,5 +83,64 @@ export function boxOfPlan(plan: Plan, title: string): BoxDrawing | undefined {
       : {
           studs: { diameter: thread, count: studs.count, ...(studs.threadLeft === undefined ? {} : { left: measured(studs.threadLeft) }) },
         }),
+  };
+}
+
+/** The joint clock of a plan's set; none when shaft, bore or the set is not known. */
+export function jointClockOfPlan({ box, rings, survey }: Plan): JointClock | undefined {
+  const shaft = answerOf(box.shaft)?.mean.mean;
+  const bore = answerOf(box.bore)?.mean.mean;
+  const set = answerOf(rings.set);
+  if (shaft === undefined || bore === undefined || !set) return undefined;
+  const angle = answerOf(rings.cut)?.angle;
+  return {
+    shaft,
+    bore,
+    joints: set.joints.map((clock, index) => ({ ring: index + 1, clock })),
+    ...(angle === undefined ? {} : { angle }),
+    datum: { id: `plan-datum-${survey.datum ?? "top"}` },
+  };
+}
+
+/** The strip to cut for one ring of a plan; none when it is not known how long. */
+export function stripOfPlan({ box, rings, chosen }: Plan): CutStrip | undefined {
+  const cut = answerOf(rings.cut);
+  if (!cut || box.stock === undefined) return undefined;
+  const style = answerOf(chosen.style);
+  return {
+    section: box.stock,
+    length: cut.length.mean,
+    cutLength: cut.cutLength,
+    angle: cut.angle,
+    mandrel: cut.mandrel,
+    ...(style === undefined ? {} : { family: weaveOf[style.family] }),
+  };
+}
+
+/** How much of a further push reaches each part of a plan's set; none when the set is not known. */
+export function pushOfPlan({ rings, load }: Plan): StressCurve | undefined {
+  const set = answerOf(rings.set);
+  if (!set) return undefined;
+  const curve = (motion: "turning" | "standing") => {
+    const profile = answerOf(motion === "turning" ? load.turning : load.standing)?.profile;
+    const [first] = profile ?? [];
+    if (!profile || !first || first.axial <= 0) return [];
+    return [
+      {
+        motion,
+        points: profile.map(({ depth, axial }) => ({ fromThroat: (set.setHeight - depth) as Length, share: axial / first.axial })),
+      },
+    ];
+  };
+  const curves = [...curve("turning"), ...curve("standing")];
+  if (curves.length === 0) return undefined;
+  return {
+    parts: set.parts.map(({ kind, number, from, to }) => ({
+      from,
+      to,
+      ...(number === undefined ? {} : { ring: number }),
+      ...(kind === "lantern" || kind === "spacer" ? { kind } : kind === "throat-bush" ? { kind: "bush" as const } : {}),
+    })),
+    curves,
   };
 }

@@ -1,7 +1,7 @@
 export { drawBoxSection } from "./box-section/draw.ts";
 export type { BoxDrawing, PortState, SetPart, Stated } from "./box-section/input.ts";
 export { type CutStrip, drawCutStrip } from "./cut-strip.ts";
-export { boxOfPlan } from "./from-plan.ts";
+export { boxOfPlan, jointClockOfPlan, pushOfPlan, stripOfPlan } from "./from-plan.ts";
 export { drawJointClock, type JointClock } from "./joint-clock.ts";
 export type { Drawing, Family } from "./shapes.ts";
 export { drawStressCurve, type StressCurve } from "./stress-curve.ts";

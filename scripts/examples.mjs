@@ -12,4 +12,7 @@ for (const name of readdirSync(folder).filter((file) => file.endsWith(".json")))
   const { question } = JSON.parse(readFileSync(path, "utf8"));
   writeFileSync(path, `${JSON.stringify({ question, reply: ask(name.replace(".json", ""), question, readAllFacts()) }, null, 2)}\n`);
 }
-must("git", ["--no-pager", "diff", "--stat", "--", "answers/examples"]);
+must("node", ["cli/bin/ringwright.js", "plan", "answers/examples/box.yaml", "--drawing", "docs/box.svg"], {
+  stdio: ["ignore", "ignore", 2],
+});
+must("git", ["--no-pager", "diff", "--stat", "--", "answers/examples", "docs/box.svg"]);

@@ -43,6 +43,25 @@ test("no sentence claims that something is safe, isolated or approved", () => {
   ).toEqual([]);
 });
 
+test("no id means one thing in one topic and another in the next", async () => {
+  const topics = readdirSync(new URL("./en/", import.meta.url)).filter(
+    (name) => name.endsWith(".ts") && !name.endsWith(".test.ts") && name !== "index.ts",
+  );
+  const seen = new Map<string, string>();
+  const clashes: string[] = [];
+  for (const topic of topics) {
+    const catalogues = Object.entries((await import(`./en/${topic}`)) as Record<string, Readonly<Record<string, string>>>);
+    for (const [kind, catalogue] of catalogues) {
+      for (const [id, text] of Object.entries(catalogue)) {
+        const key = `${kind.endsWith("Names") ? "name" : "sentence"} ${id}`;
+        if ((seen.get(key) ?? text) !== text) clashes.push(`${key} in ${topic}`);
+        seen.set(key, text);
+      }
+    }
+  }
+  expect(clashes).toEqual([]);
+});
+
 test("sentences and names are tidy: no double spaces, no leftover braces, none empty", () => {
   const untidy = [...Object.entries(english.sentences), ...Object.entries(english.names)].filter(
     ([, text]) => text.trim() !== text || text === "" || / {2}/u.test(text) || /[{}]/u.test(text.replace(/\{\w+\}/gu, "")),

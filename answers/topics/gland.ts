@@ -127,7 +127,7 @@ export const glandAnswers: readonly AnyAnswer[] = [
       thread,
       ...nutFactorFields,
       boxPressure: optional(quantityField("pressure", "Pushes the set out.")),
-      setHeight: optional(quantityField("length", "All rings together, for the share of it that one flat takes.")),
+      ringsHeight: optional(quantityField("length", "All rings together, for the share of it that one flat takes.")),
       motion: optional(choiceField(motions)),
     }),
     answer: groupShape({

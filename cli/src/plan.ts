@@ -2,11 +2,11 @@ import { parseArgs } from "node:util";
 import { isMalformed, type Reply, replyOf, work } from "@ringwright/answers";
 import type { Plan } from "@ringwright/core/plan";
 import { readAllFacts } from "@ringwright/data";
-import { boxOfPlan, drawBoxSection, toSvg } from "@ringwright/drawings";
 import { say } from "@ringwright/words";
 import { readBoxFile } from "./box-file.ts";
 import { exits } from "./exits.ts";
 import { planText } from "./plan/plan-text.ts";
+import { type DrawingFiles, writeDrawings } from "./plan-drawings.ts";
 import type { Streams } from "./streams.ts";
 import { usage } from "./usage.ts";
 
@@ -15,6 +15,9 @@ const options = {
   json: { type: "boolean" },
   units: { type: "string" },
   drawing: { type: "string" },
+  clock: { type: "string" },
+  strip: { type: "string" },
+  push: { type: "string" },
 } as const;
 
 /** `ringwright plan FILE`: the whole plan for a box. */
@@ -36,23 +39,10 @@ export async function planCommand(words: readonly string[], streams: Streams): P
     return refused.ok ? exits.ok : refuse(refused.refusal, asked.json, streams);
   }
   const found = { ...worked.found, value: worked.found.value as Plan };
-  const drawn = asked.drawing === undefined ? undefined : draw(found.value, asked.drawing, asked.units, streams);
   if (asked.json) streams.out(`${JSON.stringify(replyOf(worked))}\n`);
   else streams.out(planText(found, { system: asked.units, workings: asked.workings }));
-  if (drawn !== undefined) streams.err(`${drawn}\n`);
+  for (const line of await writeDrawings(found.value, asked.drawings, asked.units, streams)) streams.err(`${line}\n`);
   return exits.ok;
-}
-
-/** Writes the box section to a file and says so; or says why it could not. */
-function draw(plan: Plan, file: string, system: "metric" | "inch", streams: Streams): string {
-  const box = boxOfPlan(plan, plan.survey.name ?? say({ id: "plan-unnamed-box" }));
-  if (!box) return say({ id: "plan-no-drawing" });
-  try {
-    streams.write(file, toSvg(drawBoxSection(box), { system }));
-    return say({ id: "plan-drawing-written", with: { file } });
-  } catch (error) {
-    return say({ id: "plan-drawing-not-written", with: { file, why: error instanceof Error ? error.message : String(error) } });
-  }
 }
 
 interface Asked {
@@ -60,16 +50,16 @@ interface Asked {
   readonly json: boolean;
   readonly workings: boolean;
   readonly units: "metric" | "inch";
-  readonly drawing?: string;
+  readonly drawings: DrawingFiles;
 }
 
 function readWords(words: readonly string[]): Asked | string {
   try {
     const { values, positionals } = parseArgs({ args: [...words], options, allowPositionals: true, strict: true });
-    const { units = "metric", json = false, workings = false, drawing } = values;
+    const { units = "metric", json = false, workings = false, ...drawings } = values;
     if (positionals.length !== 1) return "Name one box file, or - for standard input.";
     if (units !== "metric" && units !== "inch") return `--units: “${units}” is neither metric nor inch.`;
-    return { file: positionals[0] ?? "-", json, workings, units, ...(drawing === undefined ? {} : { drawing }) };
+    return { file: positionals[0] ?? "-", json, workings, units, drawings };
   } catch (error) {
     return error instanceof Error ? error.message : String(error);
   }

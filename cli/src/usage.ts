@@ -5,7 +5,10 @@ export const usage = `ringwright: everything about packing a stuffing box, from 
   ringwright plan FILE               the whole plan for a box (JSON or YAML; - for standard input)
       --workings                     with the workings and sources of every number
       --units metric|inch            units to show (default: metric)
-      --drawing box.svg              also draw the box to scale
+      --drawing box.svg              also draw the box in section, to scale
+      --clock joints.svg             where each joint goes
+      --strip strip.svg              the strip to cut
+      --push push.svg                how much of a further push reaches each ring
       --json                         the plan as data
   ringwright answers                 every question that can be asked, with its schema
   ringwright answer NAME             one answer: the question as JSON on standard input

@@ -42,7 +42,7 @@ export interface FitSteps {
 }
 
 const jointRule = rule({
-  id: "joint-step",
+  id: "joint-turn",
   symbol: "Δ",
   expression: "90° at least",
   unit: "rad",

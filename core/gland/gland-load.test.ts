@@ -135,7 +135,7 @@ test("box pressure pushes the set out and comes on top on the nuts", () => {
 });
 
 test("one flat of M12 is 0.58 % of a set of 50 mm", () => {
-  expect(load({ setHeight: mm(50) }).sharePerFlat).toBeCloseTo(0.00583, 5);
+  expect(load({ ringsHeight: mm(50) }).sharePerFlat).toBeCloseTo(0.00583, 5);
   expect(load({}).sharePerFlat).toBeUndefined();
 });
 
@@ -224,7 +224,7 @@ test("what cannot be is refused by the name of its field", () => {
     [{ nutFactor: 0 }, "outside-range", "nutFactor"],
     [{ nutFactor: Number.NaN }, "outside-range", "nutFactor"],
     [{ boxPressure: -1 as GaugePressure }, "outside-range", "boxPressure"],
-    [{ setHeight: 0 as Length }, "outside-range", "setHeight"],
+    [{ ringsHeight: 0 as Length }, "outside-range", "ringsHeight"],
     [{ glandStress: 1e308 as Stress }, "outside-range", "glandStress"],
     [{ bore: mm(50) }, "impossible", "bore"],
     [{ thread: "M13" }, "not-known", "thread"],

@@ -64,7 +64,7 @@ export interface GlandLoadGiven extends NutFactorGiven {
   readonly thread: string;
   readonly boxPressure?: GaugePressure;
   /** Height of all rings, for the share of it that one flat takes. */
-  readonly setHeight?: Length;
+  readonly ringsHeight?: Length;
   readonly motion?: Motion;
 }
 
@@ -106,7 +106,7 @@ export function glandLoad(given: GlandLoadGiven, facts: GlandFacts): Answer<Glan
       ["nuts", nuts, { min: 1, max: 48 }, "1"],
       ["nutFactor", given.nutFactor ?? 0.2, { min: 0.02, max: 1 }, "1"],
       ["boxPressure", boxPressure ?? 0, { min: 0, max: 1e8 }, "Pa"],
-      ["setHeight", given.setHeight ?? 1, { min: Number.MIN_VALUE, max: 10 }, "m"],
+      ["ringsHeight", given.ringsHeight ?? 1, { min: Number.MIN_VALUE, max: 10 }, "m"],
     ]);
   if (refused) return refused;
   const thread = findThread(given.thread, facts.threads);
@@ -120,16 +120,16 @@ export function glandLoad(given: GlandLoadGiven, facts: GlandFacts): Answer<Glan
   const pushOut = boxPressure === undefined ? (0 as Force) : work.step(pushOutRule, [boxPressure, area], (boxPressure * area) as Force);
   const nut = nutLoad(work, { force, pushOut, nuts, factor: factor.value, thread: thread.value });
   const perNutBand = scattered(work, nut.perNut, facts.nutFactors);
-  const flat = flatOf(work, thread.value, given.setHeight);
+  const flat = flatOf(work, thread.value, given.ringsHeight);
   warnOfTorque(work, nut.torque, given.motion);
   if (pushOut > 0) work.warn({ kind: "note", input: "boxPressure", says: { id: "push-out-assumed" } });
   return work.found({ force, pushOut, ...nut, perNutBand, ...flat });
 }
 
-function flatOf(work: Workings, thread: Thread, setHeight: Length | undefined): Pick<GlandLoad, "advancePerFlat" | "sharePerFlat"> {
+function flatOf(work: Workings, thread: Thread, ringsHeight: Length | undefined): Pick<GlandLoad, "advancePerFlat" | "sharePerFlat"> {
   const advancePerFlat = work.step(flatRule, [thread.pitch], (thread.pitch / 6) as Length);
-  if (setHeight === undefined) return { advancePerFlat };
-  return { advancePerFlat, sharePerFlat: work.step(flatShareRule, [advancePerFlat, setHeight], advancePerFlat / setHeight) };
+  if (ringsHeight === undefined) return { advancePerFlat };
+  return { advancePerFlat, sharePerFlat: work.step(flatShareRule, [advancePerFlat, ringsHeight], advancePerFlat / ringsHeight) };
 }
 
 function warnOfTorque(work: Workings, torque: Torque, motion: Motion | undefined): void {

@@ -78,7 +78,7 @@ test("every step of the workings, worked out again from what it prints, gives th
     moreRings({ shaft: mm(50), bore: mm(70), rings: 5, ringHeight: mm(10), ratio: 0.5, frictionShaft: 0.1, frictionBore: 0.1 }),
     sealStress({ ...box, pressure: boxPressure, motion: "turning" }),
     shortening({ ...box, parts: soft }),
-    glandLoad({ ...nuts, glandStress: MPa(0.5), thread: "M12", nutFactor: 0.2, boxPressure, setHeight: mm(40) }, facts),
+    glandLoad({ ...nuts, glandStress: MPa(0.5), thread: "M12", nutFactor: 0.2, boxPressure, ringsHeight: mm(40) }, facts),
     stressFromTorque({ ...nuts, thread: "1/2-13", torque: 20 as Torque, nutCondition: "oiled", boxPressure }, facts),
     bolt({ thread: "M12", propertyClass: "8.8" }, facts),
     bolt({ thread: "M12", propertyClass: "A2-70" }, facts),

@@ -99,7 +99,7 @@ export function loadOf(
               nuts: known["studs.count"],
               thread: known["studs.thread"],
               nutCondition: studs.nutCondition ?? "as-received",
-              setHeight: ringsHeight(known.set),
+              ringsHeight: ringsHeight(known.set),
               motion,
               ...(pressure === undefined || pressure < 0 ? {} : { boxPressure: pressure }),
             },

@@ -187,7 +187,7 @@ export const fitNames: Readonly<Record<string, string>> = {
   "ring-off-stop": "half a ring",
   "ring-face-depth": "depth of the ring's face",
   "half-a-ring": "half a ring",
-  "joint-step": "from one joint to the next",
+  "joint-turn": "from one joint to the next",
   "lantern-passed": "width of the lantern ring, when it lies behind",
   "entry-at-start": "entry of the nose at the start",
   "gap-difference": "largest gap less smallest",

@@ -186,7 +186,7 @@ export const planSentences: Readonly<Record<string, string>> = {
   "plan-gap-line": "{field}: would settle {parts}",
   "plan-refused-line": "{part}: {why}",
   "plan-unnamed-box": "Stuffing box",
-  "plan-no-drawing": "No drawing: shaft, bore or the ring set is not known.",
+  "plan-no-drawing": "Nothing drawn to {file}: shaft, bore or the ring set is not known.",
   "plan-drawing-not-written": "The drawing could not be written to {file}: {why}.",
   "plan-drawing-written": "Drawing written to {file}.",
   "plan-local-rules": "Local rules and licensed people decide.",
