@@ -1,22 +1,5 @@
 import { expect, test } from "vitest";
-import { run } from "./run.ts";
-import type { Streams } from "./streams.ts";
-
-/** Runs a command with a text on standard input. */
-async function ran(words: readonly string[], input = ""): Promise<{ code: number; out: string; err: string }> {
-  const seen = { out: "", err: "" };
-  const streams: Streams = {
-    out: (text) => {
-      seen.out += text;
-    },
-    err: (text) => {
-      seen.err += text;
-    },
-    read: () => input,
-    write: () => {},
-  };
-  return { code: await run(words, streams), ...seen };
-}
+import { ran } from "../../testing/command.ts";
 
 test("an answer is one JSON document and a newline on standard output, and nothing else anywhere", async () => {
   for (const [input, code] of [
