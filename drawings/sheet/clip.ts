@@ -42,7 +42,8 @@ function stretchInside([[ax, ay], [bx, by]]: Segment, [x0, y0, x1, y1]: Rectangl
 function stretchInCircle([[ax, ay], [bx, by]]: Segment, [cx, cy]: Point, radius: number): readonly [number, number] | undefined {
   const [dx, dy, fx, fy] = [bx - ax, by - ay, ax - cx, ay - cy];
   const a = dx * dx + dy * dy;
-  if (a === 0) return Math.hypot(fx, fy) < radius ? [0, 1] : undefined;
+  // Shorter than a millionth of a millimetre is a point.
+  if (a < 1e-12) return Math.hypot(fx, fy) < radius ? [0, 1] : undefined;
   const b = fx * dx + fy * dy;
   const root = b * b - a * (fx * fx + fy * fy - radius * radius);
   if (root <= 0) return undefined;

@@ -26,6 +26,17 @@ property(
   },
 );
 
+property(
+  "nothing overlaps at a scale that was asked for, however small",
+  [randomBox, fc.constantFrom(0.05, 0.1, 0.2, 0.5, 1)],
+  (box, scale) => {
+    const { width: _, ...rest } = page(0);
+    const sheet = layOut(drawBoxSection(box), { ...rest, scale });
+    expect(overlapsOf(sheet)).toEqual([]);
+    expect(sheet.scale * sheet.shrunk).toBeCloseTo(scale, 12);
+  },
+);
+
 const narrow = fc.constantFrom(60, 95, 103, 150, 300);
 
 property("nothing overlaps in a joint clock", [randomJoints, narrow], (joints, width) => {

@@ -29,7 +29,7 @@ export interface Sheet {
   readonly placed: Placed;
   readonly frame: Rectangle;
   readonly scale: number;
-  /** Less than 1 where the page asked for is too narrow to read and the whole sheet has to shrink. */
+  /** Less than 1 where the page or scale asked for is too small to read and the whole sheet has to shrink. */
   readonly shrunk: number;
 }
 
@@ -40,12 +40,19 @@ const margin = 0.9;
 const compactBelow = 45;
 const narrowest = 24;
 
-/** Lays a drawing out so that nothing overlaps: at a given scale, or as large as the width allows. */
+/**
+ * Lays a drawing out so that nothing overlaps: at a given scale, or as large as
+ * the width allows. What would be too small to read is laid out larger and
+ * shrunk as a whole, so that it is still to the scale that was asked for.
+ */
 export function layOut(drawing: Drawing, page: Page): Sheet {
   const target = page.width ?? Number.POSITIVE_INFINITY;
   const style: Style = { size: page.size, show: page.show, compact: target < compactBelow * page.size };
-  if (page.scale !== undefined) return sheetAt(drawing, page.scale, page, style);
   const smallest = (drawing.legible.sizes * page.size) / drawing.legible.length;
+  if (page.scale !== undefined) {
+    const sheet = sheetAt(drawing, Math.max(page.scale, smallest), page, style);
+    return { ...sheet, shrunk: page.scale / sheet.scale };
+  }
   const [x0, , x1] = bodyOf(drawing);
   const widthAt = (scale: number) => {
     const { reach } = annotate(drawing, scale, style);

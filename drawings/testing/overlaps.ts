@@ -26,14 +26,28 @@ export function overlapsOf({ placed, frame }: Sheet): readonly string[] {
   for (const { role, layer, part, id, pieces, closed } of paths) {
     if (role === "underline") continue;
     for (const piece of pieces) {
+      const near = texts.filter(({ box }) => touch(box, grown(piece)));
+      if (near.length === 0) continue;
       const points = closed ? [...piece, piece[0] as Point] : piece;
       for (let k = 0; k + 1 < points.length; k++) {
         const [a, b] = [points[k] as Point, points[k + 1] as Point];
-        for (const text of texts) if (crosses(a, b, text.box)) found.push(`${role} ${layer} ${id ?? part ?? ""} over text ${text.id}`);
+        for (const text of near) if (crosses(a, b, text.box)) found.push(`${role} ${layer} ${id ?? part ?? ""} over text ${text.id}`);
       }
     }
   }
   return [...new Set(found)];
+}
+
+/** The rectangle round a line, never quite flat. */
+function grown(piece: readonly Point[]): Rectangle {
+  let [x0, y0, x1, y1] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (const [x, y] of piece) {
+    x0 = Math.min(x0, x - 1e-9);
+    y0 = Math.min(y0, y - 1e-9);
+    x1 = Math.max(x1, x + 1e-9);
+    y1 = Math.max(y1, y + 1e-9);
+  }
+  return [x0, y0, x1, y1];
 }
 
 /** Whether a line from a to b comes inside a rectangle: both ends out on one side never does, else the corners must lie on both sides of the line. */
