@@ -1,5 +1,5 @@
-import { motions, releases, zones } from "@ringwright/core/box";
-import { oldPackings, phases, ringForms, seatings, services, uses, yesNoUnknown } from "@ringwright/core/cautions";
+import { motions, releases, uses, zones } from "@ringwright/core/box";
+import { oldPackings, phases, ringForms, seatings, services, yesNoUnknown } from "@ringwright/core/cautions";
 import { choiceField, listField, optional, quantityField, textField } from "./field.ts";
 
 const ask = (about: string) => optional(choiceField(yesNoUnknown, about));

@@ -1,4 +1,4 @@
-import { motions, releases } from "@ringwright/core/box";
+import { motions, releases, uses } from "@ringwright/core/box";
 import {
   conditions,
   cooling,
@@ -10,7 +10,6 @@ import {
   phases,
   ringMaterials,
   solidsLevels,
-  uses,
 } from "@ringwright/core/materials";
 import { type AnyAnswer, answer } from "../answer.ts";
 import { choiceField, groupField, listField, numberField, optional, quantityField, textField, yesNoField } from "../field.ts";

@@ -4,8 +4,8 @@ import { say } from "@ringwright/words";
 import type { Streams } from "./streams.ts";
 
 /** The drawings of a plan, by the option that asks for one. */
-export const drawingOptions = ["drawing", "clock", "strip", "push"] as const;
-export type DrawingOption = (typeof drawingOptions)[number];
+const drawingOptions = ["drawing", "clock", "strip", "push"] as const;
+type DrawingOption = (typeof drawingOptions)[number];
 /** Which drawing goes into which file. */
 export type DrawingFiles = { readonly [name in DrawingOption]?: string };
 

@@ -1,1 +1,14 @@
-export { type Datum, datums, isStem, type Motion, motions, type Release, releases, turns, type Zone, zones } from "./kinds.ts";
+export {
+  type Datum,
+  datums,
+  isStem,
+  type Motion,
+  motions,
+  type Release,
+  releases,
+  turns,
+  type Use,
+  uses,
+  type Zone,
+  zones,
+} from "./kinds.ts";

@@ -10,6 +10,10 @@ export type Release = (typeof releases)[number];
 export const zones = ["ordinary", "hazardous", "unknown"] as const;
 export type Zone = (typeof zones)[number];
 
+/** Uses that ask for a certificate for the very packing. */
+export const uses = ["none", "potable", "food", "oxygen"] as const;
+export type Use = (typeof uses)[number];
+
 /** Where 12 o'clock is, chosen once per box; positions are seen facing the follower from the air side. */
 export const datums = ["top", "discharge", "tag"] as const;
 export type Datum = (typeof datums)[number];

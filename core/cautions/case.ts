@@ -1,4 +1,4 @@
-import type { Motion, Release, Zone } from "../box/index.ts";
+import type { Motion, Release, Use, Zone } from "../box/index.ts";
 import type { Citation } from "../sources/index.ts";
 import type { GaugePressure, Temperature } from "../units/index.ts";
 
@@ -9,9 +9,6 @@ export type YesNo = (typeof yesNoUnknown)[number];
 /** What is known of the packing that comes out: nothing was in, a record names it, or only its age is known. */
 export const oldPackings = ["none", "recorded", "since-1980", "before-1980", "unknown"] as const;
 export type OldPacking = (typeof oldPackings)[number];
-
-export const uses = ["none", "potable", "food", "oxygen"] as const;
-export type Use = (typeof uses)[number];
 
 export const phases = ["liquid", "gas", "unknown"] as const;
 export type Phase = (typeof phases)[number];

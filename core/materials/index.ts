@@ -13,7 +13,6 @@ export {
   type Service,
   type Sleeve,
   solidsLevels,
-  uses,
 } from "./question.ts";
 export { readMaterials } from "./read.ts";
 export { preferences } from "./ready.ts";

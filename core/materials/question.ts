@@ -1,10 +1,9 @@
-import type { Motion, Release } from "../box/index.ts";
+import type { Motion, Release, Use } from "../box/index.ts";
 import type { GaugePressure, Length, Speed, Temperature } from "../units/index.ts";
 import type { HardnessScale, Solids } from "./facts.ts";
 
 export const phases = ["liquid", "gas"] as const;
 export const conditions = ["good", "worn", "poor"] as const;
-export const uses = ["none", "potable", "food", "oxygen"] as const;
 export const films = ["product", "flush-to-closed-drain", "flush-to-open-drain", "grease"] as const;
 export const cooling = ["good", "low", "none"] as const;
 export const solidsLevels = ["none", "fibrous", "fine", "coarse"] as const satisfies readonly Solids[];
@@ -76,7 +75,7 @@ export interface Service {
   readonly phase?: (typeof phases)[number];
   readonly condition?: Condition;
   readonly release?: Release;
-  readonly use?: (typeof uses)[number];
+  readonly use?: Use;
   /** What wets the rings where the product may not be let out. */
   readonly film?: (typeof films)[number];
   /** How much flush or other cooling there is. */
