@@ -1,5 +1,5 @@
-import { motions, releases, zones } from "@ringwright/core/box";
-import { type Case, oldPackings, phases, ringForms, seatings, services, uses, yesNoUnknown } from "@ringwright/core/cautions";
+import { motions, releases, uses, zones } from "@ringwright/core/box";
+import { type Case, oldPackings, phases, ringForms, seatings, services, yesNoUnknown } from "@ringwright/core/cautions";
 import { quantity } from "@ringwright/core/units";
 import { readAllFacts } from "@ringwright/data";
 import fc from "fast-check";

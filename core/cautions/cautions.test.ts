@@ -4,10 +4,10 @@ import { expect, test } from "vitest";
 import { anyCase } from "../../testing/any-case.ts";
 import { property } from "../../testing/property.ts";
 import { english } from "../../words/en/index.ts";
-import { motions, releases, turns, zones } from "../box/index.ts";
+import { motions, releases, turns, uses, zones } from "../box/index.ts";
 import { stepGroups } from "../fit/index.ts";
 import { quantity } from "../units/index.ts";
-import { type Case, cautions, oldPackings, phases, ringForms, seatings, services, uses, yesNoUnknown } from "./index.ts";
+import { type Case, cautions, oldPackings, phases, ringForms, seatings, services, yesNoUnknown } from "./index.ts";
 
 const { cautions: facts, fit, runIn } = readAllFacts();
 

@@ -3,10 +3,10 @@ import { allIds } from "@ringwright/words";
 import fc from "fast-check";
 import { expect } from "vitest";
 import { property } from "../../testing/property.ts";
-import { motions } from "../box/index.ts";
+import { motions, uses } from "../box/index.ts";
 import { sources } from "../sources/index.ts";
 import { quantity } from "../units/index.ts";
-import { type Materials, materials, type Reason, type Service, solidsLevels, uses } from "./index.ts";
+import { type Materials, materials, type Reason, type Service, solidsLevels } from "./index.ts";
 
 const facts = readAllFacts().materials;
 const sentences = allIds();
