@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { answers } from "@ringwright/answers";
+import { say } from "@ringwright/words";
 import { exits } from "./exits.ts";
 import type { Streams } from "./streams.ts";
 
@@ -16,7 +17,7 @@ export function exampleCommand([name]: readonly string[], streams: Streams): num
     return exits.ok;
   }
   if (!answers.some((entry) => entry.name === name)) {
-    streams.err(`There is no answer called “${name}”. There are: ${answers.map((entry) => entry.name).join(", ")}.\n`);
+    streams.err(`${say({ id: "command-no-example", with: { given: name, allowed: answers.map((entry) => entry.name).join(", ") } })}\n`);
     return exits.malformed;
   }
   streams.out(readFileSync(exampleFile(`${name}.json`), "utf8"));

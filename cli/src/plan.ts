@@ -8,7 +8,6 @@ import { exits } from "./exits.ts";
 import { planText } from "./plan/plan-text.ts";
 import { type DrawingFiles, writeDrawings } from "./plan-drawings.ts";
 import type { Streams } from "./streams.ts";
-import { usage } from "./usage.ts";
 
 const options = {
   workings: { type: "boolean" },
@@ -24,7 +23,7 @@ const options = {
 export async function planCommand(words: readonly string[], streams: Streams): Promise<number> {
   const asked = readWords(words);
   if (typeof asked === "string") {
-    streams.err(`${asked}\n\n${usage}`);
+    streams.err(`${asked}\n\n${say({ id: "command-usage" })}\n`);
     return exits.malformed;
   }
   const file = await readBoxFile(asked.file, streams);
@@ -57,8 +56,8 @@ function readWords(words: readonly string[]): Asked | string {
   try {
     const { values, positionals } = parseArgs({ args: [...words], options, allowPositionals: true, strict: true });
     const { units = "metric", json = false, workings = false, ...drawings } = values;
-    if (positionals.length !== 1) return "Name one box file, or - for standard input.";
-    if (units !== "metric" && units !== "inch") return `--units: “${units}” is neither metric nor inch.`;
+    if (positionals.length !== 1) return say({ id: "command-one-file" });
+    if (units !== "metric" && units !== "inch") return say({ id: "command-units", with: { given: units } });
     return { file: positionals[0] ?? "-", json, workings, units, drawings };
   } catch (error) {
     return error instanceof Error ? error.message : String(error);

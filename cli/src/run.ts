@@ -1,13 +1,14 @@
+import { say } from "@ringwright/words";
 import { answerCommand, answersCommand } from "./answer.ts";
 import { exampleCommand } from "./example.ts";
 import { exits } from "./exits.ts";
 import { planCommand } from "./plan.ts";
 import { type Streams, terminal } from "./streams.ts";
-import { usage } from "./usage.ts";
 
 /** Runs one command of `ringwright` and gives its exit code. */
 export async function run(words: readonly string[], streams: Streams = terminal): Promise<number> {
   const [command, ...rest] = words;
+  const usage = () => `${say({ id: "command-usage" })}\n`;
   switch (command) {
     case "plan":
       return planCommand(rest, streams);
@@ -20,10 +21,10 @@ export async function run(words: readonly string[], streams: Streams = terminal)
     case "help":
     case "--help":
     case "-h":
-      streams.out(usage);
+      streams.out(usage());
       return exits.ok;
     default:
-      streams.err(command === undefined ? usage : `There is no command “${command}”.\n\n${usage}`);
+      streams.err(command === undefined ? usage() : `${say({ id: "command-unknown", with: { command } })}\n\n${usage()}`);
       return exits.malformed;
   }
 }

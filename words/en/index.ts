@@ -1,6 +1,7 @@
 import type { Catalogue } from "../catalogue.ts";
 import { boxNames, boxSentences } from "./box.ts";
 import { cautionsNames, cautionsSentences } from "./cautions.ts";
+import { commandNames, commandSentences } from "./command.ts";
 import { cutNames, cutSentences } from "./cut.ts";
 import { drawingsNames, drawingsSentences } from "./drawings.ts";
 import { fitNames, fitSentences } from "./fit.ts";
@@ -42,6 +43,7 @@ export const english: Catalogue = {
     ...runInSentences,
     ...cautionsSentences,
     ...planSentences,
+    ...commandSentences,
     ...drawingsSentences,
   },
   names: {
@@ -64,6 +66,7 @@ export const english: Catalogue = {
     ...runInNames,
     ...cautionsNames,
     ...planNames,
+    ...commandNames,
     ...drawingsNames,
   },
 };

@@ -17,7 +17,7 @@ export const planSentences: Readonly<Record<string, string>> = {
   "plan-heading-stop": "Stop rules",
   "plan-heading-notes": "What the numbers rest on",
   "plan-heading-gaps": "Not known",
-  "plan-workings": "workings",
+  "plan-workings": "workings: {part}",
   "plan-motion-turning": "turning shaft",
   "plan-motion-stroking": "stroking rod or plunger",
   "plan-motion-rising-stem": "rising stem",

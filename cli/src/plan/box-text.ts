@@ -16,7 +16,9 @@ export function boxText(page: Page, { box, survey }: Plan): void {
   ] as const)
     dimension(page, id, part);
   const offset = answerOf(box.condition)?.offset;
-  page.workings(box.shaft, box.bore, box.depth);
+  page.workings(page.words(shaft), box.shaft);
+  page.workings(page.words("plan-bore"), box.bore);
+  page.workings(page.words("plan-depth"), box.depth);
   if (offset?.direction !== undefined)
     page.line(
       page.words("plan-offset", {
@@ -84,7 +86,7 @@ export function conditionText(page: Page, { box }: Plan): void {
     ]);
     page.row(page.name(verdict.id), shown, word, note);
   }
-  page.workings(box.condition);
+  page.workings(page.words("plan-heading-condition"), box.condition);
 }
 
 /** The gap to fill and the stock that fills it. */
@@ -104,5 +106,5 @@ export function sectionText(page: Page, { box }: Plan): void {
     }
     for (const id of found.advice) page.line(page.words(id));
   }
-  page.workings(box.section);
+  page.workings(page.words("plan-heading-section"), box.section);
 }

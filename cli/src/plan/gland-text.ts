@@ -58,5 +58,5 @@ export function glandText(page: Page, { load }: Plan): void {
     );
     page.row(page.words("plan-stem-left"), page.band("stress", stem.loadLeft, { digits: 2 }));
   }
-  page.workings(load.settings, load.standing, load.turning, load.seal, load.nuts, load.stem);
+  page.workings(page.words("plan-heading-gland"), load.settings, load.standing, load.turning, load.seal, load.nuts, load.stem);
 }

@@ -28,7 +28,7 @@ export function packingText(page: Page, { chosen }: Plan): void {
     if (chosen.asked && rejected.style === taken) page.mark(page.words("plan-packing-asked-rejected", { why }));
     page.line(`${page.name(rejected.style)}: ${why}`, "     ");
   }
-  page.workings(chosen.materials);
+  page.workings(page.words("plan-heading-packing"), chosen.materials);
 }
 
 function remembered(page: Page, seen: boolean): string {

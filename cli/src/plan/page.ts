@@ -102,10 +102,10 @@ export class Page {
   }
 
   /** The workings of what was just shown, when they are asked for. */
-  workings(...parts: readonly ({ readonly ok: boolean; readonly workings?: readonly Step[] } | undefined)[]): void {
+  workings(part: string, ...parts: readonly ({ readonly ok: boolean; readonly workings?: readonly Step[] } | undefined)[]): void {
     if (!this.style.workings) return;
     const steps = parts.flatMap((part) => (part?.ok && part.workings ? part.workings : []));
-    if (steps.length > 0) this.raw(`\n    ${this.words("plan-workings")}\n${workingsText(steps, this.style.system)}`);
+    if (steps.length > 0) this.raw(`\n    ${this.words("plan-workings", { part })}\n${workingsText(steps, this.style.system)}`);
   }
 
   text(): string {

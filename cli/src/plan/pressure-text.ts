@@ -41,7 +41,7 @@ export function pressureText(page: Page, { pressures, survey }: Plan): void {
       page.words(`plan-air-${air.running}`),
       air.standing === undefined ? undefined : page.words("plan-air-standing", { state: page.words(`plan-air-${air.standing}`) }),
     );
-  page.workings(pressures.box, pressures.flush, pressures.vapour, pressures.air);
+  page.workings(page.words("plan-heading-pressure"), pressures.box, pressures.flush, pressures.vapour, pressures.air);
 }
 
 /** How fast it runs, what heat it makes, what carries it, and what others say of the drip. */
@@ -70,5 +70,5 @@ export function heatText(page: Page, { chosen, heat }: Plan): void {
   }
   if (drip) page.line(page.words("plan-drip-note"));
   if (drip?.zeroAllowed) page.line(page.words("plan-drip-zero"));
-  page.workings(chosen.speed, heat.power, heat.flush, heat.growth, heat.drip);
+  page.workings(page.words("plan-heading-heat"), chosen.speed, heat.power, heat.flush, heat.growth, heat.drip);
 }

@@ -21,7 +21,7 @@ export function setText(page: Page, plan: Plan): void {
   if (set.glandGap !== undefined) page.row(page.words("plan-gland-gap"), page.length(set.glandGap));
   if (set.travel !== undefined)
     page.row(page.words("plan-travel"), page.length(set.travel), set.binding ? page.words(`plan-travel-${set.binding}`) : undefined);
-  page.workings(plan.rings.set);
+  page.workings(page.words("plan-heading-set"), plan.rings.set);
 }
 
 function partName(page: Page, part: SetPart): string {
@@ -82,7 +82,7 @@ export function cutText(page: Page, { rings, box }: Plan): void {
         decimals: page.style.system === "metric" ? 2 : 1,
       }),
     );
-  page.workings(rings.cut, rings.coil);
+  page.workings(page.words("plan-heading-cut"), rings.cut, rings.coil);
 }
 
 /** Inches to the sixteenth, as a rule shows them. */
@@ -128,4 +128,5 @@ export function lanternText(page: Page, plan: Plan): void {
         : page.words("plan-lantern-go", { size, ring: limit.closedBy }),
     );
   }
+  page.workings(page.words("plan-heading-lantern"), plan.rings.track);
 }

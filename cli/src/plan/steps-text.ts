@@ -36,7 +36,7 @@ export function stepsText(page: Page, { steps }: Plan): void {
     page.heading("plan-heading-stop");
     for (const stop of runIn.stopRules) page.line(page.sentence(stop.says), "  ■ ");
   }
-  page.workings(steps.fit, steps.runIn);
+  page.workings(page.words("plan-heading-steps"), steps.fit, steps.runIn);
 }
 
 function oneStep(page: Page, step: Step, number: number): void {

@@ -1,5 +1,6 @@
-/** What `ringwright help` says. */
-export const usage = `ringwright: everything about packing a stuffing box, from what was measured
+/** What the command line says, by id. Columns of the usage are laid out here, as they are printed. */
+export const commandSentences: Readonly<Record<string, string>> = {
+  "command-usage": `ringwright: everything about packing a stuffing box, from what was measured
 
   ringwright example                 a box to fill in, with comments
   ringwright plan FILE               the whole plan for a box (JSON or YAML; - for standard input)
@@ -14,5 +15,12 @@ export const usage = `ringwright: everything about packing a stuffing box, from 
   ringwright answer NAME             one answer: the question as JSON on standard input
   ringwright example NAME            a question and its reply
 
-Exit: 0 answered · 2 the question is malformed · 3 no answer is possible (the reply says why)
-`;
+Exit: 0 answered · 2 the question is malformed · 3 no answer is possible (the reply says why)`,
+  "command-unknown": "There is no command “{command}”.",
+  "command-one-file": "Name one box file, or - for standard input.",
+  "command-units": "--units: “{given}” is neither metric nor inch.",
+  "command-no-example": "There is no answer called “{given}”. There are: {allowed}.",
+};
+
+/** Names of this topic, where the id is not itself the word. */
+export const commandNames: Readonly<Record<string, string>> = {};
