@@ -85,6 +85,28 @@ property(
   },
 );
 
+// First-order propagation by hand: each half-difference of two gaps has u/√2, their mean of four u/2; a direction has that over the offset, in radians.
+test("the uncertainty of offset, mean gap and direction follows from that of one gap", () => {
+  const { offset, meanGap, directionUncertainty } = offsetOf([10.3, 10, 9.7, 10], { uncertainties: { clockGaps: mm(0.02) } });
+  expect(inUnit("length", offset.u, "mm")).toBeCloseTo(0.02 / Math.sqrt(2), 12);
+  expect(inUnit("length", meanGap.u, "mm")).toBeCloseTo(0.01, 12);
+  expect(directionUncertainty).toBeCloseTo(((0.02 / Math.sqrt(2) / 0.3) * 6) / Math.PI, 9);
+});
+
+test("whether gaps and diameters agree is judged by both their uncertainties", () => {
+  const of = (gap: number, section: number) =>
+    offsetOf([gap, gap, gap, gap], { section: mm(10), uncertainties: { clockGaps: mm(0.04), section: mm(section) } }).verdicts.find(
+      (one) => one.id === "gap-agreement",
+    );
+  // Mean of four gaps 0.02 mm, section 0.05 mm: together 0.0539 mm, twice that 0.1077 mm.
+  expect(of(10.1, 0.05)).toMatchObject({ verdict: "good", decidedBy: "own-check", required: false, limits: [], advice: [] });
+  expect(of(10.12, 0.05)?.verdict).toBe("attend");
+  const { measured } = of(10.1, 0.05) ?? {};
+  expect(measured?.unit).toBe("m");
+  expect(inUnit("length", measured?.value as Length, "mm")).toBeCloseTo(0.1, 9);
+  expect(inUnit("length", measured?.standardUncertainty as Length, "mm")).toBeCloseTo(Math.hypot(0.02, 0.05), 9);
+});
+
 test("more careful gaps make the offset surer, the direction too", () => {
   const rough = offsetOf([10.3, 10, 9.7, 10]);
   const fine = offsetOf([10.3, 10, 9.7, 10], { uncertainties: { clockGaps: 1e-6 as Length } });

@@ -191,6 +191,88 @@ describe("the points of the survey", () => {
   });
 });
 
+describe("what to do follows from the verdict and what it rests on", () => {
+  const said = (id: string, given: ConditionQuestion) => {
+    const { verdict: word, decidedBy, advice } = verdict(id, given);
+    return [word, decidedBy, ...advice];
+  };
+  const lift = (um: number) => said("shaft-lift", { shaftLift: quantity("length", um, "um") });
+  const groove = (um: number) => said("sleeve-wear", { sleeveGroove: quantity("length", um, "um") });
+  test("every limit passed: nothing to do", () => expect(lift(40)).toEqual(["good", "all-limits"]));
+  test("passed by some, failed by others: a person decides, and the site may set its own", () =>
+    expect(lift(200)).toEqual(["attend", "split-limits", "shaft-lift-attend", "condition-set-house-limit"]));
+  test("every limit failed: renew", () => expect(lift(600)).toEqual(["renew", "all-limits", "shaft-lift-renew"]));
+  test("close to the strictest and well within the others may be good or not: measure finer", () =>
+    expect(lift(77)).toEqual(["cannot-tell", "too-close", "condition-measure-finer"]));
+  test("beyond the strict ones and close to the mildest may be bad or not: measure finer", () =>
+    expect(groove(395)).toEqual(["cannot-tell", "too-close", "condition-measure-finer"]));
+  test("close to one limit where others already quarrel changes nothing", () =>
+    expect(groove(252).slice(0, 2)).toEqual(["attend", "split-limits"]));
+  test("no limit for this motion: the site may set its own", () =>
+    expect(said("box-depth", { motion: "rising-stem", boxDepth: mm(35), section: mm(10) })).toEqual([
+      "cannot-tell",
+      "no-limit",
+      "condition-set-house-limit",
+    ]));
+  test("a limit that goes by the section needs the diameters", () =>
+    expect(said("box-depth", { boxDepth: mm(60) })).toEqual(["cannot-tell", "basis-missing", "condition-needs-diameters"]));
+  test("a missing diameter of a rule that only stands beside does not matter", () =>
+    expect(said("throat-clearance", { throatClearance: mm(0.2) })).toEqual(["good", "all-limits"]));
+  test("close to the house limit: measure finer, whatever the published ones say", () => {
+    const houseLimits = [{ item: "runout", value: mm(0.08), setBy: "site" }];
+    expect(said("runout", { runout: mm(0.082), houseLimits })).toEqual(["cannot-tell", "house-limit", "condition-measure-finer"]);
+    expect(said("runout", { runout: mm(0.2), houseLimits })).toEqual(["renew", "house-limit", "runout-renew"]);
+  });
+  test("a house limit for hardness is a plain number", () => {
+    const houseLimits = [{ item: "sleeve-hardness", number: 400, setBy: "site" }];
+    const one = verdict("sleeve-hardness", { hardness: 300, houseLimits });
+    expect(one).toMatchObject({ verdict: "attend", decidedBy: "house-limit", houseLimit: { value: 400, unit: "1", outcome: "fail" } });
+    expect(one.houseLimit).not.toHaveProperty("why");
+  });
+  test("a reading known exactly that meets its limit keeps it", () => {
+    const exactly = { followerClearance: mm(0.5), uncertainties: { followerClearance: 0 as Length } };
+    expect(said("follower-clearance", exactly)).toEqual(["good", "all-limits"]);
+  });
+});
+
+describe("the verdict carries what it rests on", () => {
+  test("the reading with its uncertainty, and where each limit stands in its source", () => {
+    const one = verdict("runout", { runout: mm(0.04), shaft: mm(50) });
+    // A dial read to 0.01 mm, right within 0.005 mm: root sum of squares of 0.01/√12 and 0.005/√3.
+    expect(one.measured).toMatchObject({ value: 4e-5, unit: "m" });
+    expect((one.measured?.standardUncertainty ?? 0) * 1e6).toBeCloseTo(4.082, 3);
+    expect(one.limits[0]).toMatchObject({ source: "iso-9908-1993", at: "4.10.5", seen: "quoted" });
+    expect(verdict("shaft-lift", { shaftLift: mm(0.04) }).limits[0]).not.toHaveProperty("at");
+  });
+  test("a box without a word on its lantern is held against the depth without one", () => {
+    expect(verdict("box-depth", { boxDepth: mm(60), section: mm(10) }).limits.map((entry) => entry.id)).toEqual(["depth-without-lantern"]);
+  });
+  test("each step of the workings has a number for every symbol of its rule", () => {
+    const answer = ask({
+      shaft: mm(50),
+      bore: mm(70),
+      lantern: true,
+      runout: mm(0.05),
+      throatClearance: mm(0.3),
+      boxDepth: mm(72),
+      finish: mm(0.0004),
+      hardness: 300,
+      clockGaps: [mm(10.4), mm(10.1), mm(9.6), mm(9.9)],
+      houseLimits: [
+        { item: "runout", value: mm(0.08), setBy: "site" },
+        { item: "sleeve-hardness", number: 280, setBy: "site" },
+      ],
+    });
+    if (!answer.ok) throw new Error("refused");
+    for (const [rule, inputs] of answer.workings) expect(inputs.filter(Number.isFinite), rule.id).toHaveLength(rule.inputs.length);
+    const value = (id: string) => answer.workings.filter(([rule]) => rule.id === id).map(([, inputs, result]) => [...inputs, result]);
+    expect(value("clearance-scaled")[0]?.[0]).toBe(mm(50));
+    expect(value("depth-with-lantern")[0]?.[0]).toBeCloseTo(0.01, 12);
+    const houses = answer.workings.filter(([rule]) => rule.id === "house-limit").map(([rule, , result]) => `${result} ${rule.unit}`);
+    expect(houses).toEqual([`${mm(0.08)} m`, "280 1"]);
+  });
+});
+
 describe("bad input is refused by name", () => {
   const refusal = (given: ConditionQuestion) => {
     const answer = ask(given);

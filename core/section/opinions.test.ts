@@ -84,6 +84,22 @@ describe("tables are opinion", () => {
       expect(ratio).toBeLessThan(1.44);
     }
   });
+  test("the root rule gives 1.4 to 2 times the root of the shaft in millimetres", () => {
+    const root = opinion("section-root-rule", mm(100));
+    expect(inUnit("length", root?.low as Length, "mm")).toBeCloseTo(14, 9);
+    expect(inUnit("length", root?.high as Length, "mm")).toBeCloseTo(20, 9);
+  });
+  test("a shaft before the first band of a table, or between bands, is never given one that does not hold it", () => {
+    expect(opinion("din-3780", mm(3.9))).toBeUndefined();
+    expect(opinion("inch-rotary", mm(15))).toBeUndefined();
+    expect(opinion("din-3780", mm(19))).toEqual({ low: mm(5), high: mm(6) });
+  });
+  test("each step of the workings has a number for every symbol of its rule", () => {
+    const answer = sectionOpinions({ shaft: mm(51), section: mm(10) }, tables);
+    if (!answer.ok) throw new Error("refused");
+    expect(answer.workings.length).toBeGreaterThan(6);
+    for (const [rule, inputs] of answer.workings) expect(inputs.filter(Number.isFinite), rule.id).toHaveLength(rule.inputs.length);
+  });
   test("no shaft, a negative one, one that is no number, and an endless section are refused by name", () => {
     for (const shaft of [0, -0.05, Number.NaN, 1e308]) {
       expect(sectionOpinions({ shaft: shaft as Length }, tables)).toMatchObject({

@@ -1,5 +1,5 @@
 import { readAllFacts } from "@ringwright/data";
-import { allIds } from "@ringwright/words";
+import { allIds, say } from "@ringwright/words";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { against } from "../../testing/against.ts";
@@ -168,6 +168,96 @@ test("stock stands in ascending order, no size twice", () => {
   const sizes = facts.section.stock.sizes.map((entry) => entry.size);
   expect(sizes.length).toBeGreaterThan(25);
   for (let i = 1; i < sizes.length; i++) expect(sizes[i]).toBeGreaterThan(sizes[i - 1] ?? 0);
+});
+
+describe("what is shown and said about a box", () => {
+  const warned = (given: SectionQuestion) => {
+    const answer = ask(given);
+    return answer.ok ? answer.warnings : [];
+  };
+  test("a well measured gap is shown with the sizes next to it in each series and no others", () => {
+    const labels = (stock: "metric" | "inch" | "both") =>
+      found({ shaft: mm(50), bore: mm(70.4), how: "micrometer", series: stock }).stock.map((entry) => entry.label);
+    expect(labels("metric")).toEqual(["10 mm", "11 mm"]);
+    expect(labels("inch")).toEqual(["3/8 in", "7/16 in"]);
+    expect(labels("both")).toEqual(["10 mm", "3/8 in", "11 mm", "7/16 in"].sort((a, b) => distance(a) - distance(b)));
+    function distance(label: string): number {
+      const size = facts.section.stock.sizes.find((entry) => entry.label === label)?.size ?? 1;
+      return Math.abs(size - mm(10.2));
+    }
+  });
+  test("a gap of just a stock size is shown with that size and the next larger one", () => {
+    const { stock: listed } = found({ shaft: mm(50), bore: mm(70), how: "micrometer", series: "metric" });
+    expect(listed.map((entry) => entry.label)).toEqual(["10 mm", "11 mm"]);
+  });
+  test("a size that can be rolled to the gap fills it as surely as one that fits", () => {
+    const { stock: listed } = found({ shaft: mm(50), bore: mm(65.2), how: "micrometer", series: "metric" });
+    const eight = listed.find((entry) => entry.label === "8 mm");
+    expect(eight?.fills).toBeGreaterThan(0.99);
+    const formed = found({ shaft: mm(50), bore: mm(65.2), how: "micrometer", series: "metric", preformed: true });
+    expect(formed.stock.find((entry) => entry.label === "8 mm")?.fills).toBeLessThan(0.01);
+  });
+  test("the chance of the nearest size is the normal one between the halfway marks", () => {
+    // Gap 10.5 mm lies on the mark between 10 and 11: even odds, whatever the tool.
+    const { stock: listed } = found({ shaft: mm(50), bore: mm(71), how: "rule", series: "metric" });
+    const ten = listed.find((entry) => entry.label === "10 mm")?.probability ?? 0;
+    const eleven = listed.find((entry) => entry.label === "11 mm")?.probability ?? 0;
+    expect(eleven / ten).toBeGreaterThan(0.8);
+    expect(eleven / ten).toBeLessThan(1.3);
+  });
+  test("a slip of either diameter is named with what explains the gap", () => {
+    const bore = warned({ shaft: mm(20), bore: mm(300), how: "caliper" });
+    expect(bore).toMatchObject([{ kind: "slip", input: "bore", says: { id: "section-slip" } }]);
+    expect(inUnit("length", bore[0]?.suggestion as Length, "mm")).toBeCloseTo(30, 9);
+    // 9 mm for a shaft of 90: a bore of 110 cannot be meant otherwise.
+    const shaft = warned({ shaft: mm(9), bore: mm(110), how: "caliper" });
+    expect(shaft).toMatchObject([{ kind: "slip", input: "shaft", says: { id: "section-slip" } }]);
+    expect(inUnit("length", shaft[0]?.suggestion as Length, "mm")).toBeCloseTo(90, 9);
+  });
+  test("a gap that no slip explains is asked about all the same, a thin one too", () => {
+    expect(warned({ shaft: mm(100), bore: mm(400), how: "caliper" })).toMatchObject([
+      { kind: "slip", input: "bore", says: { id: "section-unlikely" } },
+    ]);
+    expect(warned({ shaft: mm(100), bore: mm(103), how: "caliper" })).toMatchObject([{ kind: "slip", input: "bore", says: { id: "section-unlikely" } }]);
+  });
+  test("a shaft outside all belief is asked about once, not again for its gap", () => {
+    expect(warned({ shaft: mm(2), bore: mm(70), how: "caliper" })).toMatchObject([{ kind: "slip", input: "shaft" }]);
+  });
+  test("that nobody said how it was measured is said once, and for each diameter where they differ", () => {
+    const ids = (given: SectionQuestion) => warned(given).map((warning) => warning.says.id);
+    expect(ids({ shaft: mm(50), bore: mm(70) })).toEqual(["how-not-known"]);
+    expect(ids({ shaft: mm(50), bore: mm(70), resolution: mm(0.1) })).toEqual(["how-not-said"]);
+    expect(ids({ shaft: mm(50), bore: mm(70), shaftHow: "micrometer" })).toEqual(["how-not-known"]);
+    expect(ids({ shaft: mm(50), bore: mm(70), how: "caliper" })).toEqual([]);
+  });
+  test("a slip among the readings of one diameter is named with that diameter", () => {
+    const [slip] = warned({ shaft: mm(50), bore: mm(70), how: "caliper", shaftReadings: [mm(50), mm(50.1), mm(5.02)] });
+    expect(slip).toMatchObject({ kind: "slip", input: "shaftReadings[2]", says: { id: "slip-against-siblings" } });
+  });
+  test("each step of the workings has a number for every symbol of its rule", () => {
+    for (const [shaft, bore] of [
+      [50, 70.4],
+      [20, 25],
+      [100, 170],
+    ] as const) {
+      const answer = ask({ shaft: mm(shaft), bore: mm(bore), how: "rule" });
+      if (!answer.ok) throw new Error("refused");
+      for (const [rule, inputs] of answer.workings) expect(inputs.filter(Number.isFinite), rule.id).toHaveLength(rule.inputs.length);
+    }
+  });
+  test("a sentence about a box shows its figures", () => {
+    const said = [
+      ...warned({ shaft: mm(20), bore: mm(300), how: "caliper" }),
+      ...warned({ shaft: mm(100), bore: mm(400), how: "caliper" }),
+      ...warned({ shaft: mm(50), bore: mm(70), shaftReadings: [mm(48)], how: "caliper", nameplateSection: mm(10) }),
+    ].map((warning) => say(warning.says));
+    expect(said).toHaveLength(4);
+    for (const sentence of said) expect(sentence).toMatch(/\d[^]*mm/u);
+    expect(said.join(" ")).not.toMatch(/[{}]|undefined|NaN/u);
+    expect(said[0]).toContain("30.0 mm");
+    const refused = ask({ shaft: mm(50), bore: mm(2.75) });
+    expect(refused.ok ? "" : say(refused.refusal.says)).toMatch(/2\.75 mm.*50\.0 mm.*69\.[89]/u);
+  });
 });
 
 const shafts = fc.integer({ min: 1000, max: 20000 }).map((hundredths) => mm(hundredths / 100));

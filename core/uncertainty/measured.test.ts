@@ -5,7 +5,7 @@ import { describe, expect, test } from "vitest";
 import { against } from "../../testing/against.ts";
 import { property } from "../../testing/property.ts";
 import { inUnit, type Length, quantity } from "../units/index.ts";
-import { hows, measured } from "./index.ts";
+import { coverageFactor, hows, measured } from "./index.ts";
 
 const facts = readAllFacts().uncertainty;
 const mm = (value: number) => quantity("length", value, "mm");
@@ -94,6 +94,56 @@ describe("the uncertainty of a dimension", () => {
   });
 });
 
+describe("the interval that holds the dimension in about 95 of 100 cases", () => {
+  test("two readings and a perfect tool: twelve times the uncertainty, for one degree of freedom", () => {
+    const { expanded, standardUncertainty } = found({ readings: [mm(50), mm(50.1)], resolution: mm(0) });
+    expect(expanded / standardUncertainty).toBeCloseTo(12.706, 3);
+  });
+  test("one reading: twice the uncertainty, for the tool is taken as known", () => {
+    const { expanded, standardUncertainty } = found({ readings: [mm(50)], how: "caliper" });
+    expect(expanded / standardUncertainty).toBeCloseTo(1.96, 3);
+  });
+  test("a rough tool outweighs the scatter of three readings", () => {
+    // ν = (n - 1) u⁴ / u_s⁴ by Welch and Satterthwaite, cut to a whole number.
+    const readings = [50, 50.3, 50.6].map(mm);
+    const { expanded, standardUncertainty } = found({ readings, resolution: mm(1) });
+    const [us, ur] = [0.3 / Math.sqrt(3), 1 / Math.sqrt(12)];
+    const degrees = (2 * (us * us + ur * ur) ** 2) / us ** 4;
+    expect(expanded / standardUncertainty).toBeCloseTo(coverageFactor(Math.floor(degrees)), 9);
+    expect(degrees).toBeGreaterThan(30);
+  });
+});
+
+describe("what is said beside the figures", () => {
+  const said = (given: Parameters<typeof measured>[0]) => {
+    const answer = measured(given, facts);
+    return answer.ok ? answer.warnings.map((warning) => `${warning.kind} ${warning.input} ${warning.says.id}`) : [];
+  };
+  test("a scale without a word on the tool", () => {
+    expect(said({ readings: [mm(50)], resolution: mm(0.1) })).toEqual(["gap how how-not-said"]);
+    expect(said({ readings: [mm(50)], how: "caliper" })).toEqual([]);
+    expect(said({ readings: [mm(50)], how: "unknown" })).toEqual(["gap how how-not-known"]);
+  });
+  test("a mean that no shaft has; but one slip is not asked about twice", () => {
+    expect(said({ readings: [mm(2)], how: "caliper", field: "shaft" })).toEqual(["slip readings slip-meant-either"]);
+    expect(said({ planes: [[mm(2)]], how: "caliper", field: "shaft" })[0]).toContain("slip planes ");
+    expect(said({ readings: [mm(50), mm(50), mm(5)], how: "caliper", field: "shaft" })).toEqual(["slip readings[2] slip-against-siblings"]);
+    expect(said({ planes: [[mm(50), mm(50)], [mm(5)]], how: "caliper" })).toEqual(["slip planes[1][0] slip-against-siblings"]);
+    expect(said({ readings: [mm(2)], how: "caliper" })).toEqual([]);
+  });
+  test("each step of the workings has a number for every symbol of its rule", () => {
+    const answer = measured({ planes: [[mm(50), mm(50.2)], [mm(49.9)]], how: "caliper" }, facts);
+    if (!answer.ok) throw new Error("refused");
+    for (const [rule, inputs] of answer.workings) expect(inputs.filter(Number.isFinite), rule.id).toHaveLength(rule.inputs.length);
+    const mean = answer.workings.find(([rule]) => rule.id === "mean-of-readings");
+    expect(mean?.[1][0]).toBeCloseTo(0.1501, 12);
+    expect(mean?.[1][1]).toBe(3);
+    expect(answer.workings.map(([rule]) => rule.id)).toContain("repeatability");
+    const one = measured({ readings: [mm(50)], how: "caliper" }, facts);
+    expect(one.ok && one.workings.map(([rule]) => rule.id)).not.toContain("repeatability");
+  });
+});
+
 describe("a sleeve measured in planes", () => {
   const sleeve = found({
     planes: [
@@ -119,6 +169,7 @@ describe("what cannot be worked out is refused by name", () => {
     ["no reading", { readings: [] }, "missing readings"],
     ["nothing at all", {}, "missing readings"],
     ["a plane without readings", { planes: [[mm(50)], []] }, "missing planes[1]"],
+    ["a first plane without readings", { planes: [[], [mm(50)]] }, "missing planes[0]"],
     ["a negative reading", { readings: [mm(50), mm(-50)] }, "outside-range readings[1]"],
     ["a reading that is no number", { readings: [Number.NaN as Length] }, "outside-range readings[0]"],
     ["a reading without end", { planes: [[mm(50), Number.POSITIVE_INFINITY as Length]] }, "outside-range planes[0][1]"],

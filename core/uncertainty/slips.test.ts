@@ -33,6 +33,26 @@ describe("a value no box is likely to have is asked about", () => {
   test("a shaft no slip explains is asked about all the same", () => {
     expect(slips({ field: "shaft", value: 90 }, plausible)).toMatchObject([{ kind: "slip", says: { id: "slip-unlikely" } }]);
   });
+  test("of two meanings the one nearer the middle of what boxes have comes first", () => {
+    // 4 mm for a shaft: 40 mm by a point, 101.6 mm by inches; the middle of 8 to 350 mm is about 53.
+    const [slip] = slips({ field: "shaft", value: mm(4) }, plausible);
+    expect(inUnit("length", slip?.suggestion as never, "mm")).toBeCloseTo(40, 9);
+    expect(say(slip?.says as never)).toMatch(/4\.00 mm.*40\.0 mm.*102 mm/u);
+  });
+  test("a gap may be nought, and its range has a middle all the same", () => {
+    const [slip] = slips({ field: "gap", value: mm(600) }, plausible);
+    expect(inUnit("length", slip?.suggestion as never, "mm")).toBeCloseTo(60, 9);
+    expect(slips({ field: "gap", value: 0 }, plausible)).toEqual([]);
+  });
+  test("the ends of the range are still believed", () => {
+    const { low, high } = plausible.shaft;
+    expect(slips({ field: "shaft", value: low }, plausible)).toEqual([]);
+    expect(slips({ field: "shaft", value: high }, plausible)).toEqual([]);
+  });
+  test("the sentence shows what was read and where boxes lie", () => {
+    const [slip] = slips({ field: "shaft", value: 90 }, plausible);
+    expect(say(slip?.says as never)).toMatch(/8\.00 mm.*350 mm/u);
+  });
   test("an ordinary box is not asked about", () => {
     expect(slips({ field: "shaft", value: mm(50) }, plausible)).toEqual([]);
     expect(slips({ field: "bore", value: mm(70) }, plausible)).toEqual([]);
@@ -54,6 +74,12 @@ describe("a reading is held against its siblings", () => {
     expect(asked([4.5, 45], "shaft")).toEqual(["readings[0] 45.00"]);
     expect(asked([4.5, 45])).toEqual(["readings[1] 4.50"]);
   });
+  test("the sentence shows the reading, what it may be, and the others", () => {
+    const [slip] = slipsAmong({ readings: [45, 45, 4.5].map(mm) }, plausible);
+    expect(slip?.kind).toBe("slip");
+    expect(say(slip?.says as never)).toMatch(/readings\[2\].*4\.50 mm.*45\.0 mm.*45\.0 mm/u);
+  });
+  test("four times as large is no slip anyone makes", () => expect(asked([10, 40, 10])).toEqual([]));
   test("readings that agree, a single one, and nought are left alone", () => {
     expect(asked([45, 45.2, 44.8])).toEqual([]);
     expect(asked([45])).toEqual([]);
