@@ -32,7 +32,10 @@ export function nearStock(
   all: readonly StockSize[],
 ): readonly Stock[] {
   const sizes = series === "both" ? all : all.filter((entry) => entry.series.includes(series));
-  const wanted = [...about(sizes, gap.mean, "metric"), ...about(sizes, gap.mean, "inch")];
+  const wanted = [
+    ...(series === "inch" ? [] : about(sizes, gap.mean, "metric")),
+    ...(series === "metric" ? [] : about(sizes, gap.mean, "inch")),
+  ];
   const listed: Stock[] = [];
   for (let i = 0; i < sizes.length; i++) {
     const entry = sizes[i];

@@ -37,7 +37,7 @@ describe("a value no box is likely to have is asked about", () => {
     // 4 mm for a shaft: 40 mm by a point, 101.6 mm by inches; the middle of 8 to 350 mm is about 53.
     const [slip] = slips({ field: "shaft", value: mm(4) }, plausible);
     expect(inUnit("length", slip?.suggestion as never, "mm")).toBeCloseTo(40, 9);
-    expect(say(slip?.says as never)).toMatch(/4\.00 mm.*40\.0 mm.*102 mm/u);
+    expect(say(slip?.says as never)).toMatch(/4\.00\smm.*40\.0\smm.*102\smm/u);
   });
   test("a gap may be nought, and its range has a middle all the same", () => {
     const [slip] = slips({ field: "gap", value: mm(600) }, plausible);
@@ -51,7 +51,7 @@ describe("a value no box is likely to have is asked about", () => {
   });
   test("the sentence shows what was read and where boxes lie", () => {
     const [slip] = slips({ field: "shaft", value: 90 }, plausible);
-    expect(say(slip?.says as never)).toMatch(/8\.00 mm.*350 mm/u);
+    expect(say(slip?.says as never)).toMatch(/8\.00\smm.*350\smm/u);
   });
   test("an ordinary box is not asked about", () => {
     expect(slips({ field: "shaft", value: mm(50) }, plausible)).toEqual([]);
@@ -77,7 +77,7 @@ describe("a reading is held against its siblings", () => {
   test("the sentence shows the reading, what it may be, and the others", () => {
     const [slip] = slipsAmong({ readings: [45, 45, 4.5].map(mm) }, plausible);
     expect(slip?.kind).toBe("slip");
-    expect(say(slip?.says as never)).toMatch(/readings\[2\].*4\.50 mm.*45\.0 mm.*45\.0 mm/u);
+    expect(say(slip?.says as never)).toMatch(/readings\[2\].*4\.50\smm.*45\.0\smm.*45\.0\smm/u);
   });
   test("four times as large is no slip anyone makes", () => expect(asked([10, 40, 10])).toEqual([]));
   test("readings that agree, a single one, and nought are left alone", () => {
