@@ -1,8 +1,8 @@
 import type { Citation } from "../sources/index.ts";
-import { type Answer, begin, outside, type Refused, type Workings } from "../workings/index.ts";
-import type { Case, CaseFacts, FamilyFact } from "./case.ts";
+import { type Answer, begin, keptByName, keptFor, notWithin, type Refused, type Workings } from "../workings/index.ts";
+import type { Case, CaseFacts } from "./case.ts";
 import { holds, type Sides, type When } from "./condition.ts";
-import { familyOf, sidesOf } from "./sides.ts";
+import { sidesOf } from "./sides.ts";
 
 export const severities = ["danger", "warning", "note", "always"] as const;
 /** Danger: someone can be killed or maimed; warning: hurt; note: harm to machine, water or paper trail; always: the closing line. */
@@ -55,14 +55,11 @@ export function cautions(given: Case, facts: CautionFacts): Answer<CautionsFound
   const refused = refuseCase(given);
   if (refused) return refused;
   const work = begin();
-  const sides = sidesOf(given, facts, work);
-  const names = Object.keys(sides);
-  return work.found({
-    cautions: cautionsFor(sides, facts),
-    taken: names.map((side) => ({ side, value: sides[side] ?? "unknown" })),
-    unknown: names.filter((side) => sides[side] === "unknown"),
-  });
+  return work.found(openCase(given, facts, work).found);
 }
+
+const temperatures = { min: 0, max: 3000 };
+const pressures = { min: -102000, max: 1e9 };
 
 /**
  * Refuses temperatures and pressures that no box has.
@@ -73,10 +70,8 @@ export function cautions(given: Case, facts: CautionFacts): Answer<CautionsFound
  * @example refuseCase({ motion: "turning", temperature: quantity("temperature", 80, "degC") }) // undefined
  */
 export function refuseCase({ temperature, pressure }: Case): Refused | undefined {
-  return outside([
-    ...(temperature === undefined ? [] : [["temperature", temperature, { min: 0, max: 3000 }, "K"] as const]),
-    ...(pressure === undefined ? [] : [["pressure", pressure, { min: -102000, max: 1e9 }, "Pa"] as const]),
-  ]);
+  const cold = temperature === undefined ? undefined : notWithin("temperature", temperature, temperatures, "K");
+  return cold ?? (pressure === undefined ? undefined : notWithin("pressure", pressure, pressures, "Pa"));
 }
 
 /** The cautions whose conditions hold, numbered. */
@@ -142,8 +137,31 @@ function add(map: Map<string, string[]>, key: string, id: string): void {
   else list.push(id);
 }
 
+export interface OpenCase {
+  readonly sides: Sides;
+  readonly guards: Guards;
+  readonly found: CautionsFound;
+}
+
+/** Cases by their sides: what cautions and steps make of a case that does not hang on a number is worked out once. */
+const casesOf = keptFor((facts: CautionFacts) =>
+  keptByName((sides: Sides): OpenCase => {
+    const names = Object.keys(sides);
+    const fitting = cautionsFor(sides, facts);
+    return {
+      sides,
+      guards: guardsOf(fitting),
+      found: {
+        cautions: fitting,
+        taken: names.map((side) => ({ side, value: sides[side] ?? "unknown" })),
+        unknown: names.filter((side) => sides[side] === "unknown"),
+      },
+    };
+  }),
+);
+
 /**
- * Opens a case for the steps of the work: its sides, what stands above each step, and the packing's family.
+ * Opens a case for the steps of the work: its sides, the cautions that fit it, and what stands above each step.
  *
  * Units: none.
  * Range: any case that `refuseCase` lets through. Unknown fluids and packings are named in the warnings.
@@ -152,11 +170,7 @@ function add(map: Map<string, string[]>, key: string, id: string): void {
  */
 export function openCase(given: Case, facts: CautionFacts, work: Workings): OpenCase {
   const sides = sidesOf(given, facts, work);
-  return { sides, guards: guardsOf(cautionsFor(sides, facts)), family: familyOf(given, facts) };
-}
-
-export interface OpenCase {
-  readonly sides: Sides;
-  readonly guards: Guards;
-  readonly family: FamilyFact | undefined;
+  let name = "";
+  for (const side in sides) name += `${sides[side]} `;
+  return casesOf(facts)(name, sides);
 }

@@ -1,6 +1,6 @@
 import { quantity, type Temperature } from "../units/index.ts";
-import { rule, type Workings } from "../workings/index.ts";
-import type { Case, CaseFacts, FamilyFact, FluidHazards, YesNo } from "./case.ts";
+import { keptFor, rule, type Workings } from "../workings/index.ts";
+import type { Case, CaseFacts, FluidHazards, Phase, YesNo } from "./case.ts";
 import type { Sides } from "./condition.ts";
 
 const degC = (value: number): Temperature => quantity("temperature", value, "degC");
@@ -17,35 +17,34 @@ const burnRule = rule({
 });
 const burnFrom = degC(51);
 
-/** The family a case's packing belongs to: by its style where that is known, else by the family's own id. */
-export function familyOf({ family, style }: Case, facts: CaseFacts): FamilyFact | undefined {
-  const byStyle = style === undefined ? undefined : facts.families.find((entry) => entry.styles.includes(style));
-  return byStyle ?? (family === undefined ? undefined : facts.families.find((entry) => entry.id === family));
-}
+/** Families by style and by their own id, and fluids by id. */
+const lookUp = keptFor(({ families, fluids }: CaseFacts) => ({
+  byStyle: new Map(families.flatMap((family) => family.styles.map((style) => [style, family]))),
+  byId: new Map(families.map((family) => [family.id, family])),
+  fluids: new Map(fluids.map((fluid) => [fluid.id, fluid])),
+}));
 
 /** The sides of a case that conditions look at. Every side has a value; what nobody said is `unknown`. */
 export function sidesOf(given: Case, facts: CaseFacts, work: Workings): Sides {
-  const fluids = fluidsOf(given, facts, work);
-  const named = fluids.length > 0;
-  const does = (hazard: FluidHazards["does"][number]): YesNo =>
-    fluids.some((fluid) => fluid.does.includes(hazard)) ? "yes" : named && fluids.length === given.fluids?.length ? "no" : "unknown";
-  const family = familyOf(given, facts);
+  const known = lookUp(facts);
+  const fluids = fluidsOf(given, known.fluids, work);
+  const unsaid: YesNo = fluids.length > 0 && fluids.length === given.fluids?.length ? "no" : "unknown";
+  const byStyle = given.style === undefined ? undefined : known.byStyle.get(given.style);
+  const family = byStyle ?? (given.family === undefined ? undefined : known.byId.get(given.family));
   if (family === undefined && given.style !== undefined) gap(work, "style", given.style);
   else if (family === undefined && given.family !== undefined) gap(work, "family", given.family);
-  const use = given.use ?? "none";
-  const phases = new Set(fluids.map((fluid) => fluid.phase));
   return {
     motion: given.motion,
     release: given.release ?? "unknown",
     zone: given.zone ?? "unknown",
-    phase: given.phase ?? (phases.size === 1 ? [...phases].join() : "unknown"),
-    hot: given.hot ?? hotAt(given.temperature, does("hot"), work),
-    cold: does("cold"),
-    toxic: given.toxic ?? does("toxic"),
-    flammable: given.flammable ?? does("flammable"),
-    corrosive: given.corrosive ?? does("corrosive"),
-    oxidising: does("oxidising"),
-    setting: does("setting"),
+    phase: given.phase ?? phaseOf(fluids),
+    hot: given.hot ?? hotAt(given.temperature, does(fluids, "hot", unsaid), work),
+    cold: does(fluids, "cold", unsaid),
+    toxic: given.toxic ?? does(fluids, "toxic", unsaid),
+    flammable: given.flammable ?? does(fluids, "flammable", unsaid),
+    corrosive: given.corrosive ?? does(fluids, "corrosive", unsaid),
+    oxidising: does(fluids, "oxidising", unsaid),
+    setting: does(fluids, "setting", unsaid),
     flush: given.flush ?? "unknown",
     quench: given.quench ?? "unknown",
     grease: given.grease ?? "unknown",
@@ -59,19 +58,32 @@ export function sidesOf(given: Case, facts: CaseFacts, work: Workings): Sides {
     ringForm: given.ringForm ?? "braid",
     pits: given.sleeve === undefined ? "unknown" : facts.pittingSleeves.includes(given.sleeve) ? "yes" : "no",
     oldPacking: given.oldPacking ?? "unknown",
-    use: does("oxygen") === "yes" ? "oxygen" : use,
+    use: does(fluids, "oxygen", unsaid) === "yes" ? "oxygen" : (given.use ?? "none"),
     service: given.service ?? "normal",
   };
 }
 
-function fluidsOf(given: Case, facts: CaseFacts, work: Workings): readonly FluidHazards[] {
+function fluidsOf(given: Case, known: ReadonlyMap<string, FluidHazards>, work: Workings): readonly FluidHazards[] {
   const found: FluidHazards[] = [];
   for (const id of given.fluids ?? []) {
-    const fluid = facts.fluids.find((entry) => entry.id === id);
+    const fluid = known.get(id);
     if (fluid) found.push(fluid);
     else gap(work, "fluids", id);
   }
   return found;
+}
+
+/** Whether any of the fluids does this; `unsaid` where none of them is known to. */
+function does(fluids: readonly FluidHazards[], hazard: FluidHazards["does"][number], unsaid: YesNo): YesNo {
+  for (const fluid of fluids) if (fluid.does.includes(hazard)) return "yes";
+  return unsaid;
+}
+
+/** The one phase of all the fluids. */
+function phaseOf(fluids: readonly FluidHazards[]): Phase {
+  const phase = fluids[0]?.phase ?? "unknown";
+  for (const fluid of fluids) if (fluid.phase !== phase) return "unknown";
+  return phase;
 }
 
 function hotAt(temperature: Temperature | undefined, byFluid: YesNo, work: Workings): YesNo {

@@ -1,6 +1,7 @@
 import type { Length } from "../units/index.ts";
 import { type Refused, refuse, rule, type Workings } from "../workings/index.ts";
 import type { Expected } from "./expand.ts";
+import type { StepValue } from "./step.ts";
 
 /** What is known beforehand of where things come to lie, measured from the face of the box inwards. */
 export interface FaceInputs {
@@ -55,10 +56,8 @@ export interface Faces {
 export function foretell(given: FaceInputs, work: Workings): Faces | Refused {
   const { rings, faces, lanternAfter, boxDepth, ringHeight, lanternWidth = 0 as Length, spacer = 0 as Length } = given;
   const half = ringHeight === undefined ? undefined : work.step(halfRingRule, [ringHeight], (ringHeight / 2) as Length);
-  const expected = (depth: number): Expected => ({
-    predicted: { kind: "length", value: depth },
-    ...(half === undefined ? {} : { tolerance: { kind: "length", value: half } }),
-  });
+  const tolerance: StepValue | undefined = half === undefined ? undefined : { kind: "length", value: half };
+  const expected = (depth: number): Expected => ({ predicted: { kind: "length", value: depth }, tolerance });
   if (faces !== undefined) {
     const wrong = wrongFaces(faces, rings);
     if (wrong) return wrong;

@@ -1,12 +1,13 @@
 import { isStem } from "../box/index.ts";
-import { type Case, type CautionFacts, openCase, refuseCase } from "../cautions/index.ts";
+import { type Case, type CautionFacts, type OpenCase, openCase, refuseCase } from "../cautions/index.ts";
 import type { Length, Torque } from "../units/index.ts";
-import { type Answer, begin, type Refused, rule } from "../workings/index.ts";
-import { type Expansion, type Expected, expand } from "./expand.ts";
+import { type Answer, begin, keptByName, keptFor, type Refused, rule } from "../workings/index.ts";
+import { type Expected, expand } from "./expand.ts";
 import { type FaceInputs, foretell } from "./faces.ts";
+import { type Block, linesOf } from "./lines.ts";
 import { refuseFit } from "./refuse-fit.ts";
-import { type SettingFact, Settings } from "./settings.ts";
-import { type Step, type StepFacts, type StepGroup, stepGroups } from "./step.ts";
+import { type SettingFact, Settings, settingsOf } from "./settings.ts";
+import { type Step, type StepFacts, type StepGroup, type StepValue, stepGroups } from "./step.ts";
 
 export interface FitFacts {
   readonly groups: StepFacts;
@@ -54,6 +55,26 @@ const clockHours = [12, 3, 6, 9] as const;
 
 const fitGroups: readonly StepGroup[] = stepGroups.slice(0, stepGroups.indexOf("run"));
 
+/** What of the box itself decides which steps fit it. */
+interface BoxSides {
+  readonly lantern: "yes" | "no";
+  readonly spacer: "yes" | "no";
+  readonly cut: "none" | "butt" | "skive";
+  readonly newShaft: "yes" | "no" | "unknown";
+}
+
+/** The lines for each case and each kind of box. */
+const linesFor = keptFor((facts: FitFacts) =>
+  keptFor((open: OpenCase) =>
+    keptByName((box: BoxSides): readonly Block[] => {
+      const { guards } = open;
+      const sides = { ...open.sides, ...box, film: filmOf(open.sides) };
+      const same = { sides, guards, settings: settingsOf(facts.settings), reasons: facts.reasons };
+      return fitGroups.flatMap((group) => linesOf(group, facts.groups[group] ?? [], same));
+    }),
+  ),
+);
+
 /**
  * The steps from kit to start for one box: one thing a step, in order, with
  * what is foretold beside each number and the cautions that stand above it.
@@ -70,32 +91,24 @@ export function fitSteps(given: FitGiven, facts: FitFacts, cautionFacts: Caution
   if (refused) return refused;
   const work = begin();
   const open = openCase(given, cautionFacts, work);
-  const settings = new Settings(work, facts.settings);
   const foretold = foretell(given, work);
   if ("ok" in foretold) return foretold;
   if (given.joints === undefined) work.assume(jointRule, Math.PI / 2);
-  const { rings, lanternAfter } = given;
+  const { rings, lanternAfter, joints, newShaft = "unknown" } = given;
   const throatSide = lanternAfter ?? rings;
   const made = open.sides.ringForm !== "braid";
-  const by: Expansion = {
-    open,
-    sides: {
-      ...open.sides,
-      lantern: lanternAfter === undefined ? "no" : "yes",
-      spacer: given.spacer === undefined && given.spacerFace === undefined ? "no" : "yes",
-      cut: made ? "none" : (given.cut ?? (isStem(given.motion) ? "skive" : "butt")),
-      newShaft: given.newShaft ?? "unknown",
-      film: filmOf(open.sides),
-    },
-    settings,
-    reasons: facts.reasons,
+  const lantern = lanternAfter === undefined ? "no" : "yes";
+  const spacer = given.spacer === undefined && given.spacerFace === undefined ? "no" : "yes";
+  const cut = made ? "none" : (given.cut ?? (isStem(given.motion) ? "skive" : "butt"));
+  const lines = linesFor(facts)(open)(`${lantern} ${spacer} ${cut} ${newShaft}`, { lantern, spacer, cut, newShaft });
+  const steps: Step[] = [];
+  expand(steps, lines, {
+    settings: new Settings(work, settingsOf(facts.settings)),
     rings,
     throatSide,
-    clock: (ring) => given.joints?.[ring - 1] ?? clockHours[(ring - 1) % clockHours.length],
+    clock: (ring) => joints?.[ring - 1] ?? clockHours[(ring - 1) % clockHours.length],
     expected: (what, ring) => expectedOf(what, ring, given, foretold),
-  };
-  const steps: Step[] = [];
-  for (const group of fitGroups) steps.push(...expand(group, facts.groups[group] ?? [], by));
+  });
   return work.found({ steps, rings, ringsThroatSide: throatSide, ringsGlandSide: rings - throatSide });
 }
 
@@ -118,10 +131,6 @@ function expectedOf(
   given: FitGiven,
   faces: Exclude<ReturnType<typeof foretell>, Refused>,
 ): Expected | undefined {
-  const length = (value: number | undefined): Expected | undefined =>
-    value === undefined ? undefined : { predicted: { kind: "length", value } };
-  const count = (value: number | undefined): Expected | undefined =>
-    value === undefined ? undefined : { predicted: { kind: "count", value } };
   switch (what) {
     case "ring-face":
       return ring === undefined ? undefined : faces.rings[ring - 1];
@@ -130,24 +139,30 @@ function expectedOf(
     case "spacer-face":
       return faces.spacer;
     case "box-depth":
-      return length(given.boxDepth);
+      return foretelling("length", given.boxDepth);
     case "mandrel":
-      return length(given.mandrel);
+      return foretelling("length", given.mandrel);
     case "cut-length":
-      return length(given.cutLength);
+      return foretelling("length", given.cutLength);
     case "port-depth":
-      return length(given.portDepth);
+      return foretelling("length", given.portDepth);
     case "torque":
-      return given.torque === undefined ? undefined : { predicted: { kind: "torque", value: given.torque } };
+      return foretelling("torque", given.torque);
     case "zero-pressure":
-      return { predicted: { kind: "pressure", value: 0 } };
+      return zeroPressure;
     case "rings":
-      return count(given.rings);
+      return foretelling("count", given.rings);
     case "old-rings-throat-side":
-      return count(given.oldRingsThroatSide);
+      return foretelling("count", given.oldRingsThroatSide);
     case "old-rings-gland-side":
-      return count(given.oldRingsGlandSide);
+      return foretelling("count", given.oldRingsGlandSide);
     default:
       return undefined;
   }
+}
+
+const zeroPressure: Expected = { predicted: { kind: "pressure", value: 0 } };
+
+function foretelling(kind: StepValue["kind"], value: number | undefined): Expected | undefined {
+  return value === undefined ? undefined : { predicted: { kind, value } };
 }

@@ -1,10 +1,10 @@
 import type { Citation } from "../sources/index.ts";
 import { inUnit, type Time } from "../units/index.ts";
 import type { Says, Shown } from "../workings/index.ts";
-import type { Setting, Settings } from "./settings.ts";
+import type { KnownSettings, Setting } from "./settings.ts";
 import type { OpenBand, StepFact, StepValue } from "./step.ts";
 
-/** All of a step that is the same for every box: made once from the fact and the settings it goes by. */
+/** What the settings that a step goes by make of it: its sentence, bounds, bands and sources. */
 export interface Ready {
   readonly says: Says;
   readonly most: StepValue | undefined;
@@ -14,28 +14,23 @@ export interface Ready {
   readonly rounds: OpenBand | undefined;
   readonly cannot: readonly string[];
   readonly citations: readonly Citation[];
-  /** Names of the settings it shows, for the workings. */
-  readonly uses: readonly string[];
+  /** The settings it shows, for the workings. */
+  readonly uses: readonly Setting[];
 }
-
-/** By fact, for facts whose settings do not depend on the box. */
-const made = new WeakMap<StepFact, Ready>();
 
 /** Readies a step. `alias` names the setting that is meant where it depends on the box. */
 export function ready(
   fact: StepFact,
-  settings: Settings,
+  settings: KnownSettings,
   reasons: readonly string[],
   alias: ((name: string) => string) | undefined,
 ): Ready {
-  const before = made.get(fact);
-  if (before) return before;
   const names = [fact.wait, fact.flats, fact.rounds, fact.most, fact.least].map((name) =>
     name === undefined ? undefined : (alias?.(name) ?? name),
   );
-  const [wait, flats, rounds, most, least] = names.map((name) => (name === undefined ? undefined : settings.look(name)));
+  const [wait, flats, rounds, most, least] = names.map((name) => (name === undefined ? undefined : settings.get(name)));
   const settled = [wait, flats, rounds, most, least].filter((setting) => setting !== undefined);
-  const result: Ready = {
+  return {
     says: { id: fact.id, with: shown(wait, flats, rounds, most ?? least) },
     most: value(most),
     least: value(least),
@@ -44,11 +39,8 @@ export function ready(
     rounds: band(rounds),
     cannot: fact.also === undefined ? reasons : [...fact.also, ...reasons],
     citations: [...fact.citations, ...settled.flatMap((setting) => setting.citations)],
-    uses: settled.map((setting) => setting.id),
+    uses: settled,
   };
-  const asWritten = [fact.wait, fact.flats, fact.rounds, fact.most, fact.least].every((name, at) => name === names[at]);
-  if (asWritten) made.set(fact, result);
-  return result;
 }
 
 function shown(wait?: Setting, flats?: Setting, rounds?: Setting, limit?: Setting): Record<string, Shown> {

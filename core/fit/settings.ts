@@ -1,6 +1,6 @@
 import type { Citation } from "../sources/index.ts";
 import { type Kind, quantity, siUnits } from "../units/index.ts";
-import { type Rule, rule, type Shown, type Workings } from "../workings/index.ts";
+import { keptFor, type Rule, rule, type Shown, type Workings } from "../workings/index.ts";
 
 /** A time, count or size that steps print, as it stands in data/: in the unit it was published in. */
 export interface SettingFact {
@@ -27,61 +27,56 @@ export interface Setting {
   /** As a sentence shows it. */
   readonly shown: Shown;
   readonly citations: readonly Citation[];
-}
-
-interface Known {
-  readonly setting: Setting;
+  /** What the workings print it by. */
   readonly rule: Rule;
 }
 
+/** Settings in SI by name. */
+export type KnownSettings = ReadonlyMap<string, Setting>;
+
 /** Made once for each file of facts, since a rule is an object that steps point at. */
-const known = new WeakMap<readonly SettingFact[], ReadonlyMap<string, Known>>();
+const known = keptFor((facts: readonly SettingFact[]): KnownSettings => new Map(facts.map((fact) => [fact.id, make(fact)])));
 
-/** Reads settings and writes each one that is used into the workings, once. */
+/**
+ * Settings of one or several files; where two have the same name, the first file's.
+ *
+ * Units: SI.
+ * Range: any settings of data/; nothing is refused.
+ * Source: each setting with its own.
+ * @example settingsOf(facts.settings).get("hold-below-limit")
+ */
+export function settingsOf(...files: readonly (readonly SettingFact[])[]): KnownSettings {
+  const [first, ...others] = files.map(known);
+  return others.length === 0 && first ? first : new Map([...others.reverse(), first ?? []].flatMap((file) => [...file]));
+}
+
+/** Writes each setting that is used into the workings, once. */
 export class Settings {
-  readonly #known: readonly ReadonlyMap<string, Known>[];
+  readonly #known: KnownSettings;
   readonly #work: Workings;
-  readonly #used = new Set<string>();
+  readonly #used = new Set<Setting>();
 
-  constructor(work: Workings, ...files: readonly (readonly SettingFact[])[]) {
+  constructor(work: Workings, known: KnownSettings) {
     this.#work = work;
-    this.#known = files.map(knownOf);
+    this.#known = known;
   }
 
   /** A setting by name, or undefined when data/ has none of that name; it is written into the workings. */
   take(id: string): Setting | undefined {
-    const found = this.#find(id);
-    if (found === undefined) return undefined;
-    if (!this.#used.has(id)) {
-      this.#used.add(id);
-      this.#work.assume(found.rule, found.setting.use);
-    }
-    return found.setting;
+    const found = this.#known.get(id);
+    if (found !== undefined) this.use(found);
+    return found;
   }
 
-  /** A setting by name, without writing it down. */
-  look(id: string): Setting | undefined {
-    return this.#find(id)?.setting;
-  }
-
-  #find(id: string): Known | undefined {
-    for (const file of this.#known) {
-      const found = file.get(id);
-      if (found) return found;
-    }
-    return undefined;
+  /** Writes a setting into the workings. */
+  use(setting: Setting): void {
+    if (this.#used.has(setting)) return;
+    this.#used.add(setting);
+    this.#work.assume(setting.rule, setting.use);
   }
 }
 
-function knownOf(facts: readonly SettingFact[]): ReadonlyMap<string, Known> {
-  const before = known.get(facts);
-  if (before) return before;
-  const made = new Map(facts.map((fact) => [fact.id, make(fact)]));
-  known.set(facts, made);
-  return made;
-}
-
-function make(fact: SettingFact): Known {
+function make(fact: SettingFact): Setting {
   const { id, kind, citations } = fact;
   const si = (value: number): number => (kind === "count" || kind === "flats" ? value : quantity(kind, value, fact.unit ?? siUnits[kind]));
   const low = si(fact.low);
@@ -90,9 +85,14 @@ function make(fact: SettingFact): Known {
     fact.high === undefined ? `at least ${fact.low}` : fact.low === fact.high ? String(fact.low) : `${fact.low} to ${fact.high}`;
   const use = si(fact.use);
   const shown: Shown = kind === "count" || kind === "flats" ? use : { value: use, kind, decimals: fact.decimals ?? 0 };
-  const setting: Setting = { id, kind, use, low, ...high, shown, citations };
   return {
-    setting,
+    id,
+    kind,
+    use,
+    low,
+    ...high,
+    shown,
+    citations,
     rule: rule({
       id,
       symbol: kind === "time" ? "t" : kind === "count" || kind === "flats" ? "n" : "x",

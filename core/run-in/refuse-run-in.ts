@@ -1,6 +1,10 @@
 import { isStem, turns } from "../box/index.ts";
-import { outside, type Refused, refuse } from "../workings/index.ts";
+import { notWithin, type Range, type Refused, refuse } from "../workings/index.ts";
 import type { RunInGiven } from "./run-in-plan.ts";
+
+const drips: Range = { min: Number.MIN_VALUE, max: 5000 };
+const limits: Range = { min: 200, max: 1500 };
+const torques: Range = { min: 0, max: 1e5 };
 
 /** Refuses a turning shaft that may let nothing out and has neither flush nor grease to live on. */
 export function refuseNoFilm(given: RunInGiven, film: string): Refused | undefined {
@@ -25,10 +29,10 @@ export function refuseRunIn({ motion, dripLow, dripHigh, temperatureLimit, torqu
   if ((dripLow === undefined) !== (dripHigh === undefined)) {
     return refuse({ kind: "not-known", input: dripLow === undefined ? "dripLow" : "dripHigh", says: { id: "run-in-drip-both-ends" } });
   }
-  return outside([
-    ...(dripLow === undefined ? [] : [["dripLow", dripLow, { min: Number.MIN_VALUE, max: 5000 }, "1/min"] as const]),
-    ...(dripHigh === undefined ? [] : [["dripHigh", dripHigh, { min: dripLow ?? 0, max: 5000 }, "1/min"] as const]),
-    ...(temperatureLimit === undefined ? [] : [["temperatureLimit", temperatureLimit, { min: 200, max: 1500 }, "K"] as const]),
-    ...(torque === undefined ? [] : [["torque", torque, { min: 0, max: 1e5 }, "N*m"] as const]),
-  ]);
+  return (
+    (dripLow === undefined ? undefined : notWithin("dripLow", dripLow, drips, "1/min")) ??
+    (dripHigh === undefined ? undefined : notWithin("dripHigh", dripHigh, { min: dripLow ?? 0, max: 5000 }, "1/min")) ??
+    (temperatureLimit === undefined ? undefined : notWithin("temperatureLimit", temperatureLimit, limits, "K")) ??
+    (torque === undefined ? undefined : notWithin("torque", torque, torques, "N*m"))
+  );
 }

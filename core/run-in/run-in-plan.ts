@@ -1,21 +1,12 @@
 import { isStem } from "../box/index.ts";
-import { type Case, type CautionFacts, openCase, refuseCase, type Seating, type Sides } from "../cautions/index.ts";
-import {
-  type Expansion,
-  type Expected,
-  expand,
-  type FitFacts,
-  filmOf,
-  type SettingFact,
-  Settings,
-  type Step,
-  type StepFacts,
-} from "../fit/index.ts";
+import { type Case, type CautionFacts, openCase, refuseCase, type Seating } from "../cautions/index.ts";
+import { type Expected, expand, type FitFacts, filmOf, type SettingFact, Settings, type Step, type StepFacts } from "../fit/index.ts";
 import type { Temperature, TemperatureDifference, Torque } from "../units/index.ts";
 import { type Answer, begin, rule } from "../workings/index.ts";
+import { sameFor } from "./for-case.ts";
 import { refuseNoFilm, refuseRunIn } from "./refuse-run-in.ts";
 import { type ScheduleFact, type Spread, spreadOf } from "./schedule.ts";
-import { type StopRule, type StopRuleFact, stopRulesFor } from "./stop-rules.ts";
+import type { StopRule, StopRuleFact } from "./stop-rules.ts";
 
 export interface RunInFacts {
   readonly groups: StepFacts;
@@ -94,19 +85,18 @@ export function runInPlan(given: RunInGiven, facts: RunInFacts, fitFacts: FitFac
   const film = filmOf(open.sides);
   const noFilm = refuseNoFilm(given, film);
   if (noFilm) return noFilm;
-  const sides: Sides = { ...open.sides, film };
-  const settings = new Settings(work, fitFacts.settings, facts.settings);
-  const seating = open.sides.seating as Seating;
+  const { sides } = open;
+  const same = sameFor(facts)(fitFacts)(open);
+  const settings = new Settings(work, same.settings);
+  const seating = sides.seating as Seating;
   if (seating === "unknown" && !stem && sides.ringForm === "braid")
     work.warn({ kind: "gap", input: "seating", says: { id: "run-in-seating-unknown" } });
   if (sides.release === "unknown" && !stem) work.warn({ kind: "gap", input: "release", says: { id: "run-in-release-unknown" } });
   if (sides.release === "not-allowed" && motion === "stroking" && film === "product")
     work.warn({ kind: "limit", input: "release", says: { id: "run-in-rod-collect" } });
-  const by: Expansion = {
-    open,
-    sides,
+  const steps: Step[] = [];
+  expand(steps, same.lines, {
     settings,
-    reasons: fitFacts.reasons,
     rings: 0,
     throatSide: 0,
     clock: () => undefined,
@@ -115,37 +105,24 @@ export function runInPlan(given: RunInGiven, facts: RunInFacts, fitFacts: FitFac
       (rise) => work.step(rodRule, [given.temperature ?? Number.NaN, rise], ((given.temperature ?? Number.NaN) + rise) as Temperature),
       settings,
     ),
-    alias: (name) => settingFor(name, open.sides.service ?? "normal", seating),
-  };
-  const steps = [
-    ...expand("close", fitFacts.groups.close ?? [], by),
-    ...expand("start", fitFacts.groups.start ?? [], by),
-    ...expand("run", facts.groups.run ?? [], by),
-    ...expand("settle", facts.groups.settle ?? [], by),
-    ...expand("check", facts.groups.check ?? [], by),
-  ];
+  });
   const below = settings.take("hold-below-limit")?.use as TemperatureDifference | undefined;
   const { temperatureLimit, dripLow, dripHigh } = given;
   const holdAt =
     temperatureLimit === undefined || below === undefined || stem
       ? undefined
       : work.step(holdRule, [temperatureLimit, below], (temperatureLimit - below) as Temperature);
-  return work.found({
+  for (const setting of same.shownByStopRules) settings.use(setting);
+  const found: { -readonly [N in keyof RunInPlan]: RunInPlan[N] } = {
     film: stem ? "none" : film,
     seating,
     steps,
-    stopRules: stopRulesFor(sides, facts.stopRules, settings),
+    stopRules: same.stopRules,
     spread: spreadOf(motion, facts.schedules),
-    ...(dripLow === undefined || dripHigh === undefined ? {} : { aim: { low: dripLow, high: dripHigh } }),
-    ...(holdAt === undefined ? {} : { holdAt }),
-  });
-}
-
-/** A step may name a wait or a move that depends on service and seating. */
-function settingFor(name: string, service: string, seating: Seating): string {
-  if (name === "first-wait" || name === "interval") return `${name}-${service}`;
-  if (name === "move") return seating === "firm" || seating === "full-load" ? "move-firm" : "move-light";
-  return name;
+  };
+  if (dripLow !== undefined && dripHigh !== undefined) found.aim = { low: dripLow, high: dripHigh };
+  if (holdAt !== undefined) found.holdAt = holdAt;
+  return work.found<RunInPlan>(found);
 }
 
 function expectations(

@@ -1,5 +1,5 @@
 import { holds, type Sides, type When } from "../cautions/index.ts";
-import type { Settings } from "../fit/index.ts";
+import type { KnownSettings, Setting } from "../fit/index.ts";
 import type { Citation } from "../sources/index.ts";
 import type { Says, Shown } from "../workings/index.ts";
 
@@ -24,16 +24,22 @@ export interface StopRule {
 }
 
 /** The stop rules that fit a case, in the order of data/. */
-export function stopRulesFor(sides: Sides, facts: readonly StopRuleFact[], settings: Settings): readonly StopRule[] {
-  const found: StopRule[] = [];
-  for (const { id, does, when, shows, citations } of facts) {
-    if (!holds(when, sides)) continue;
-    const values: Record<string, Shown> = {};
-    for (const name in shows) {
-      const setting = settings.take(shows[name] ?? "");
-      if (setting) values[name] = setting.shown;
-    }
-    found.push({ id, does, says: { id, with: values }, citations });
-  }
-  return found;
+export function stopRulesFor(sides: Sides, facts: readonly StopRuleFact[], settings: KnownSettings): readonly StopRule[] {
+  return facts
+    .filter(({ when }) => holds(when, sides))
+    .map(({ id, does, shows, citations }) => {
+      const values: Record<string, Shown> = {};
+      for (const name in shows) {
+        const setting = settings.get(shows[name] ?? "");
+        if (setting) values[name] = setting.shown;
+      }
+      return { id, does, says: { id, with: values }, citations };
+    });
+}
+
+/** The settings that those rules show, in the same order. */
+export function settingsShown(sides: Sides, facts: readonly StopRuleFact[], settings: KnownSettings): readonly Setting[] {
+  return facts
+    .filter(({ when }) => holds(when, sides))
+    .flatMap(({ shows }) => Object.values(shows ?? {}).flatMap((name) => settings.get(name) ?? []));
 }

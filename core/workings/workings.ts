@@ -35,8 +35,9 @@ export class Workings {
 
   /** Takes over the workings and warnings of an answer this one rests on, and hands back its value. */
   take<T>(answer: Found<T>): T {
-    this.#steps.push(...answer.workings);
-    this.#warnings.push(...answer.warnings);
+    const { workings, warnings } = answer;
+    for (let i = 0; i < workings.length; i++) this.#steps.push(workings[i] as Step);
+    for (let i = 0; i < warnings.length; i++) this.#warnings.push(warnings[i] as Warning);
     return answer.value;
   }
 
@@ -85,17 +86,24 @@ export function begin(): Workings {
  * number. `undefined` when all is well.
  */
 export function outside(checks: readonly (readonly [input: string, value: number, range: Range, unit: string])[]): Refused | undefined {
-  for (const [input, value, range, unit] of checks) {
-    if (within(range, value)) continue;
-    return refuse({
-      kind: "outside-range",
-      input,
-      given: Number.isFinite(value) ? value : String(value),
-      allowed: { ...range, unit },
-      says: { id: "outside-range", with: { input, ...limits(range) } },
-    });
+  for (let i = 0; i < checks.length; i++) {
+    const check = checks[i];
+    const refused = check && notWithin(check[0], check[1], check[2], check[3]);
+    if (refused) return refused;
   }
   return undefined;
+}
+
+/** The same for one input, where many are looked at in the hot path: nothing is made unless it is refused. */
+export function notWithin(input: string, value: number, range: Range, unit: string): Refused | undefined {
+  if (within(range, value)) return undefined;
+  return refuse({
+    kind: "outside-range",
+    input,
+    given: Number.isFinite(value) ? value : String(value),
+    allowed: { ...range, unit },
+    says: { id: "outside-range", with: { input, ...limits(range) } },
+  });
 }
 
 function limits(range: Range): Record<string, number> {
