@@ -50,6 +50,55 @@ test("what was typed is echoed as typed", () => {
   });
 });
 
+test("a refusal by the core echoes the quantity as it was typed and says in words what would do", () => {
+  expect(ask("surface-speed", { shaft: { value: -50, unit: "mm" }, rotation: "1450 rpm" }, facts)).toMatchObject({
+    ok: false,
+    refusal: { kind: "outside-range", input: "shaft", given: { value: -50, unit: "mm" }, allowed: { above: 0, max: 5, unit: "m" } },
+  });
+  const reply = ask("surface-speed", { shaft: "-2 in", rotation: "1450 rpm" }, facts);
+  expect(reply.ok ? "" : reply.refusal.why).toContain("-2 in");
+  expect(reply.ok ? "" : reply.refusal.why).toContain("mm");
+});
+
+test("a value without its unit, and a unit without its value, are missing", () => {
+  const asked = (shaft: Json) => kindOf("surface-speed", { shaft, rotation: "1450 rpm" });
+  expect(asked({ value: 50 })).toBe("missing shaft");
+  expect(asked({ value: 50, unit: "" })).toBe("missing shaft");
+  expect(asked({ unit: "mm" })).toBe("missing shaft");
+  expect(asked({ value: 50, unit: "mm", of: "sleeve" })).toBe("unknown-field shaft.of");
+});
+
+test("a word of the language is echoed as it was typed, never looked up", () => {
+  for (const name of ["__proto__", "constructor", "toString"]) {
+    const reply = ask("surface-speed", JSON.parse(`{"${name}": 1}`) as Json, facts);
+    expect(reply.ok ? "" : reply.refusal.why).toContain(name);
+    expect(reply.ok ? "" : reply.refusal.why).not.toMatch(/native code|object Object/u);
+  }
+  const reply = ask("ring-set", { motion: "stem" }, facts);
+  expect(reply.ok ? "" : reply.refusal.why).toContain("“stem”");
+});
+
+test("groups deeper than any question are echoed in part, and overflow nothing", () => {
+  let deep: Json = 1;
+  for (let i = 0; i < 100_000; i++) deep = [deep];
+  expect(kindOf("surface-speed", { shaft: deep, rotation: "1450 rpm" })).toBe("malformed shaft");
+  expect(kindOf("surface-speed", deep)).toBe("malformed question");
+});
+
+test("no sentence of a refusal shows brackets of the data", () => {
+  const asked: readonly (readonly [string, Json])[] = [
+    ["coil", { shaft: "50 mm", bore: "70 mm", cut: "butt", rings: 0 }],
+    ["measured", { readings: [] }],
+    ["surface-speed", { shaft: { value: 5, unit: "bar" }, rotation: "1 rpm" }],
+    ["surface-speed", {}],
+    ["ring-set", {}],
+  ];
+  for (const [name, question] of asked) {
+    const reply = ask(name, question, facts);
+    expect(reply.ok ? "{" : reply.refusal.why).not.toMatch(/[{}[\]]|\s\.|\.\.|\s$/u);
+  }
+});
+
 test("an answer nobody knows is refused with the names there are", () => {
   expect(ask("perpetual-motion", {}, facts)).toMatchObject({ ok: false, refusal: { kind: "unknown-answer", given: "perpetual-motion" } });
 });

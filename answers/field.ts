@@ -1,5 +1,5 @@
 import { allowedUnits, type Kind, type Kinds, parseQuantity, readQuantity, type Typed, type Unread } from "@ringwright/core/units";
-import type { Range } from "@ringwright/core/workings";
+import type { Range, Shown } from "@ringwright/core/workings";
 
 export type Json = null | boolean | number | string | readonly Json[] | { readonly [name: string]: Json };
 export type JsonSchema = { readonly [name: string]: Json };
@@ -11,6 +11,8 @@ export interface Malformed {
   readonly given?: Json;
   readonly allowed?: Json;
   readonly id: string;
+  /** What its sentence shows beside input, given and allowed. */
+  readonly with?: Readonly<Record<string, Shown>>;
 }
 
 type Read<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly malformed: Malformed };
@@ -36,21 +38,29 @@ function no<T>(malformed: Malformed): Read<T> {
   return { ok: false, malformed };
 }
 
-/** What was given, as it can be written in JSON: a number that is none becomes a text. */
-function writable(raw: Json): Json {
+/** Groups within groups that an echo goes down to. */
+const echoed = 20;
+
+/** What was given, as it can be written in JSON: a number that is none becomes a text, and what lies too deep is left out. */
+export function writable(raw: Json, depth = 0): Json {
   if (typeof raw === "number" && !Number.isFinite(raw)) return String(raw);
-  if (Array.isArray(raw)) return raw.map(writable);
-  if (typeof raw === "object" && raw !== null)
-    return Object.fromEntries(Object.entries(raw).map(([name, value]) => [name, writable(value)]));
-  return raw;
+  if (typeof raw !== "object" || raw === null) return raw;
+  if (depth >= echoed) return "…";
+  if (Array.isArray(raw)) return raw.map((entry: Json) => writable(entry, depth + 1));
+  return Object.fromEntries(Object.entries(raw).map(([name, value]) => [name, writable(value, depth + 1)]));
 }
 
 function given(raw: Json | undefined): { given?: Json } {
   return raw === undefined ? {} : { given: writable(raw) };
 }
 
-function missing<T>(path: string, allowed?: Json): Read<T> {
-  return no({ kind: "missing", input: path, ...(allowed === undefined ? {} : { allowed }), id: "field-missing" });
+function missing<T>(path: string, allowed?: Json, id = allowed === undefined ? "field-missing" : "field-missing-one-of"): Read<T> {
+  return no({ kind: "missing", input: path, ...(allowed === undefined ? {} : { allowed }), id });
+}
+
+/** A name that is no field here. The sentence shows it as it was typed. */
+function unknown(path: string, raw: Json | undefined, allowed: readonly string[]): Malformed {
+  return { kind: "unknown-field", input: path, ...given(raw), allowed, id: "unknown-field", with: { typed: path } };
 }
 
 function unread<T>(path: string, raw: Json, reason: Unread): Read<T> {
@@ -80,8 +90,11 @@ export function quantityField<K extends Kind>(kind: K, about?: string): Field<Ki
   return {
     schema,
     read(raw, path, reader) {
-      if (raw === undefined || raw === null) return missing(path, allowedUnits(kind));
-      const parsed = typeof raw === "string" ? parseQuantity(raw, kind) : readObject(raw, kind);
+      if (raw === undefined || raw === null) return missing(path, allowedUnits(kind), "field-missing-unit");
+      const group = typeof raw === "object" && !Array.isArray(raw) ? (raw as { readonly [name: string]: Json }) : undefined;
+      const lacking = group && lackingIn(group, path, kind);
+      if (lacking) return no(lacking);
+      const parsed = typeof raw === "string" ? parseQuantity(raw, kind) : group && readGroup(group, kind);
       if (parsed === undefined) {
         return typeof raw === "number"
           ? no({ kind: "missing", input: path, ...given(raw), allowed: allowedUnits(kind), id: "unit-missing" })
@@ -94,10 +107,19 @@ export function quantityField<K extends Kind>(kind: K, about?: string): Field<Ki
   };
 }
 
-function readObject<K extends Kind>(raw: Json, kind: K) {
-  if (typeof raw !== "object" || raw === null || Array.isArray(raw)) return undefined;
-  const { value, unit, ...rest } = raw as { value?: Json; unit?: Json };
-  if (typeof value !== "number" || typeof unit !== "string" || Object.keys(rest).length > 0) return undefined;
+/** A value without its unit, a unit without its value, or a name that is neither. */
+function lackingIn(raw: { readonly [name: string]: Json }, path: string, kind: Kind): Malformed | undefined {
+  const other = Object.keys(raw).find((name) => name !== "value" && name !== "unit");
+  if (other !== undefined) {
+    return unknown(`${path}.${other}`, raw[other], ["value", "unit"]);
+  }
+  if (raw.value === undefined || raw.value === null) return { kind: "missing", input: path, ...given(raw), id: "value-missing" };
+  if (raw.unit !== undefined && raw.unit !== null && raw.unit !== "") return undefined;
+  return { kind: "missing", input: path, ...given(raw), allowed: allowedUnits(kind), id: "unit-missing" };
+}
+
+function readGroup<K extends Kind>({ value, unit }: { readonly [name: string]: Json }, kind: K) {
+  if (typeof value !== "number" || typeof unit !== "string") return undefined;
   return readQuantity(value, unit, kind);
 }
 
@@ -177,7 +199,14 @@ export function listField<T>(
       if (raw === undefined || raw === null) return missing(path);
       if (!Array.isArray(raw)) return no({ kind: "malformed", input: path, ...given(raw), id: "not-a-list" });
       if (raw.length < min || raw.length > max)
-        return no({ kind: "malformed", input: path, given: raw.length, allowed: { min, max }, id: "list-length" });
+        return no({
+          kind: "malformed",
+          input: path,
+          ...given(raw),
+          allowed: { min, max },
+          id: "list-length",
+          with: { count: raw.length },
+        });
       const values: T[] = [];
       for (const [index, entry] of raw.entries()) {
         const read = item.read(entry as Json, `${path}[${index}]`, reader);
@@ -210,14 +239,13 @@ export function groupField<F extends Fields>(fields: F, about?: string): Field<G
     schema,
     read(raw, path, reader) {
       const at = (name: string) => (path === "" ? name : `${path}.${name}`);
-      if (raw === undefined || raw === null) return missing(path === "" ? "question" : path, names);
+      if (raw === undefined || raw === null) return missing(path === "" ? "question" : path, names, "group-missing");
       if (typeof raw !== "object" || Array.isArray(raw)) {
         return no({ kind: "malformed", input: path === "" ? "question" : path, ...given(raw), allowed: names, id: "not-a-group" });
       }
       const object = raw as { readonly [name: string]: Json };
       for (const name of Object.keys(object)) {
-        if (!Object.hasOwn(fields, name))
-          return no({ kind: "unknown-field", input: at(name), ...given(object[name]), allowed: names, id: "unknown-field" });
+        if (!Object.hasOwn(fields, name)) return no(unknown(at(name), object[name], names));
       }
       const value: Record<string, unknown> = {};
       for (const name of names) {
@@ -242,8 +270,10 @@ export function optional<T>(field: Field<T>): Field<T | undefined> {
 
 /** Either of two ways to give the same thing: with one of the named members it is the first. */
 export function eitherField<A, B>(marks: readonly string[], marked: Field<A>, plain: Field<B>): Field<A | B> {
-  const isMarked = (raw: Json | undefined) =>
-    typeof raw === "object" && raw !== null && !Array.isArray(raw) && marks.some((mark) => Object.hasOwn(raw, mark));
+  const isMarked = (raw: Json | undefined) => {
+    if (typeof raw !== "object" || raw === null || Array.isArray(raw)) return false;
+    return marks.some((mark) => Object.hasOwn(raw, mark)) || !(Object.hasOwn(raw, "value") || Object.hasOwn(raw, "unit"));
+  };
   return {
     schema: { anyOf: [marked.schema, plain.schema] },
     read: (raw, path, reader): Read<A | B> => (isMarked(raw) ? marked.read(raw, path, reader) : plain.read(raw, path, reader)),

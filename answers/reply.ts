@@ -4,8 +4,9 @@ import type { Answer, Refusal, Step, Warning } from "@ringwright/core/workings";
 import { nameOf, say } from "@ringwright/words";
 import type { AnyAnswer } from "./answer.ts";
 import type { Facts } from "./facts.ts";
-import type { Json, Malformed, Reader } from "./field.ts";
+import { type Json, type Malformed, type Reader, writable } from "./field.ts";
 import { answers } from "./register.ts";
+import { typedAt } from "./typed-at.ts";
 
 /** A reply as it leaves the program: plain JSON, SI, full precision. */
 export type Reply =
@@ -42,6 +43,8 @@ export function findAnswer(name: string): AnyAnswer | undefined {
 /** A question that was read and worked: what the core found, and what was typed at each path. */
 export interface Worked {
   readonly description: AnyAnswer;
+  /** As it was typed. */
+  readonly question: Json;
   readonly found: Answer<unknown>;
   readonly typed: ReadonlyMap<string, Typed>;
 }
@@ -56,7 +59,7 @@ export function work(name: string, question: Json, facts: Facts): Worked | { rea
   const reader: Reader = { typed: new Map() };
   const read = description.question.read(question, "", reader);
   if (!read.ok) return { malformed: refusedQuestion(read.malformed) };
-  return { description, found: description.work(read.value, facts), typed: reader.typed };
+  return { description, question, found: description.work(read.value, facts), typed: reader.typed };
 }
 
 /**
@@ -69,8 +72,8 @@ export function ask(name: string, question: Json, facts: Facts): Reply {
 }
 
 /** Writes out what was worked out. */
-export function replyOf({ description, found, typed }: Worked): Reply {
-  if (!found.ok) return refused(found.refusal, typed);
+export function replyOf({ description, question, found, typed }: Worked): Reply {
+  if (!found.ok) return refused(found.refusal, question, typed);
   const written = description.answer.write(found.value as never);
   const notFinite = firstNotFinite(written, "answer");
   if (notFinite)
@@ -84,38 +87,77 @@ export function replyOf({ description, found, typed }: Worked): Reply {
     answer: written,
     workings: found.workings.map(writeStep),
     citations: cited(found.workings, warnings),
-    warnings: warnings.map((warning) => writeWarning(warning, typed)),
+    warnings: warnings.map((warning) => writeWarning(warning, question)),
   };
 }
 
-function refusedQuestion({ id, ...malformed }: Malformed): Reply {
-  const allowed = Array.isArray(malformed.allowed)
-    ? malformed.allowed.join(", ")
-    : malformed.allowed === undefined
-      ? ""
-      : JSON.stringify(malformed.allowed);
-  const shown = {
-    input: malformed.input,
-    given: malformed.given === undefined ? "" : typeof malformed.given === "string" ? malformed.given : JSON.stringify(malformed.given),
-    allowed,
-  };
-  return { ok: false, refusal: { ...malformed, why: say({ id, with: shown }) } };
-}
-
-function asTyped(input: string | undefined, given: Json | undefined, typed: ReadonlyMap<string, Typed>): { given?: Json } {
-  const text = input === undefined ? undefined : typed.get(input)?.typed;
-  if (text !== undefined) return { given: text };
-  return given === undefined ? {} : { given };
-}
-
-function refused({ says, citation, ...refusal }: Refusal, typed: ReadonlyMap<string, Typed>): Reply {
-  const { given, ...rest } = refusal;
+/** Refuses a question before anything is worked out. */
+export function refusedQuestion({ id, with: shown, ...malformed }: Malformed): Reply {
+  const { input, given, allowed } = malformed;
   return {
     ok: false,
     refusal: {
-      ...(rest as { kind: string; input: string; allowed?: Json }),
-      ...asTyped(refusal.input, given, typed),
-      why: say(says),
+      ...malformed,
+      why: say({
+        id,
+        with: {
+          input,
+          ...(given === undefined ? {} : { given: inWords(given) }),
+          ...(allowed === undefined ? {} : { allowed: inWords(allowed) }),
+          ...shown,
+        },
+      }),
+    },
+  };
+}
+
+/** What was given or is allowed, for a sentence: no brackets and braces where words will do. */
+export function inWords(json: Json): string {
+  if (typeof json === "string") return json;
+  if (Array.isArray(json) && json.length > 0)
+    return json.map((entry: Json) => (typeof entry === "object" ? JSON.stringify(entry) : String(entry))).join(", ");
+  if (typeof json !== "object" || json === null) return String(json);
+  if (Array.isArray(json)) return "[]";
+  const { value, unit, min, above, max, ...rest } = json as { readonly [name: string]: Json | undefined };
+  if (Object.keys(rest).length > 0) return JSON.stringify(json);
+  if (value !== undefined || unit !== undefined) {
+    return [value, unit]
+      .map((part) => (part === undefined || part === null ? "" : String(part)))
+      .join(" ")
+      .trim();
+  }
+  const from = min === undefined ? (above === undefined ? "" : `above ${String(above)}`) : String(min);
+  if (max === undefined) return above === undefined ? `${from} or more` : from;
+  return from === "" ? `${String(max)} or less` : `${from} to ${String(max)}`;
+}
+
+/** The field and what was typed in it, where the question has it; else what the core was given. */
+function asTyped(input: string | undefined, given: Json | undefined, question: Json): { input?: string; given?: Json } {
+  const found = input === undefined ? undefined : typedAt(question, input);
+  if (found) return { input: found.path, given: writable(found.typed) };
+  return { ...(input === undefined ? {} : { input }), ...(given === undefined ? {} : { given }) };
+}
+
+/** A range open at zero is written as one. */
+function writeAllowed(allowed: NonNullable<Refusal["allowed"]>): Json {
+  if ("min" in allowed && allowed.min === Number.MIN_VALUE) {
+    const { min: _, ...rest } = allowed;
+    return { above: 0, ...rest };
+  }
+  return allowed as Json;
+}
+
+function refused({ says, citation, input, given, allowed, kind }: Refusal, question: Json, typed: ReadonlyMap<string, Typed>): Reply {
+  const text = typed.get(input)?.typed;
+  const outside = says.id.startsWith("outside-range") && text !== undefined;
+  return {
+    ok: false,
+    refusal: {
+      kind,
+      input,
+      ...asTyped(input, given, question),
+      ...(allowed === undefined ? {} : { allowed: writeAllowed(allowed) }),
+      why: say(outside ? { ...says, with: { ...says.with, given: text } } : says),
       ...(citation ? { citation: writeCitation(citation) } : {}),
     },
   };
@@ -179,9 +221,19 @@ function writeStep([rule, inputs, value, uncertainty]: Step): Json {
 
 const finite = (value: number | undefined): Json => (value === undefined ? null : Number.isFinite(value) ? value : String(value));
 
-function writeWarning({ says, citation, ...warning }: Warning, typed: ReadonlyMap<string, Typed>): Json {
-  const { given, ...rest } = warning;
-  return { ...rest, ...asTyped(warning.input, given, typed), why: say(says), ...(citation ? { citation: writeCitation(citation) } : {}) };
+function writeWarning({ says, citation, ...warning }: Warning, question: Json): Json {
+  const { input, given, ...rest } = warning;
+  const echo = input === undefined ? undefined : typedAt(question, input)?.typed;
+  // A whole list or survey is not said again for a remark about it.
+  if (given === undefined && typeof echo === "object" && echo !== null && !Object.hasOwn(echo, "value")) {
+    return {
+      ...rest,
+      ...(input === undefined ? {} : { input }),
+      why: say(says),
+      ...(citation ? { citation: writeCitation(citation) } : {}),
+    };
+  }
+  return { ...rest, ...asTyped(input, given, question), why: say(says), ...(citation ? { citation: writeCitation(citation) } : {}) };
 }
 
 /** Every source that the workings and warnings rest on, once. */

@@ -1,2 +1,2 @@
 export { english } from "./en/index.ts";
-export { allIds, nameOf, type Show, say, sayIn, showIn } from "./say.ts";
+export { allIds, inputName, nameOf, type Show, say, sayIn, showIn } from "./say.ts";

@@ -30,13 +30,44 @@ function plain(value: number): string {
 
 /** The sentence for an id, with its values filled in. An id without a sentence is a programming mistake and shows as itself. */
 export function sayIn(show: Show, { id, with: values = {} }: Says): string {
-  const sentence = show.catalogue.sentences[id];
-  if (sentence === undefined) return id;
-  return sentence.replace(/\{(\w+)\}/gu, (_, name: string) => {
+  const { sentences, names } = show.catalogue;
+  if (!Object.hasOwn(sentences, id)) return id;
+  return (sentences[id] ?? id).replace(/\{(\w+)\}/gu, (_, name: string) => {
     const value = values[name];
     if (value === undefined) return "";
-    return typeof value === "string" ? (show.catalogue.names[value] ?? value) : showIn(show, value);
+    if (typeof value !== "string") return showIn(show, value);
+    if (typedIn.has(name)) return shortened(value);
+    if (name === "input") return inputName(value, show.catalogue);
+    return Object.hasOwn(names, value) ? (names[value] ?? value) : value;
   });
+}
+
+/** Values that a person typed, shown as they are even where they are also the id of something. */
+const typedIn: ReadonlySet<string> = new Set(["given", "typed", "allowed"]);
+const longest = 200;
+
+function shortened(typed: string): string {
+  return typed.length <= longest ? typed : `${typed.slice(0, longest)}…`;
+}
+
+/** What a field is called: `parts[2].height` is the height of part 3. */
+export function inputName(path: string, catalogue: Catalogue = english): string {
+  if (!/^[\w-]+(?:\[\d+\])*(?:\.[\w-]+(?:\[\d+\])*)*$/u.test(path)) return path;
+  return path
+    .split(".")
+    .map((part) => {
+      const [name = "", ...numbers] = part.split(/[[\]]+/u).filter((text) => text !== "");
+      const called = Object.hasOwn(catalogue.names, name) ? (catalogue.names[name] ?? name) : apart(name);
+      return [called, ...numbers.map((number) => `no. ${Number(number) + 1}`)].join(" ");
+    })
+    .join(", ");
+}
+
+/** A name in words: `gapTravel` and `gap-travel` as gap travel; `pH` as it is. */
+function apart(name: string): string {
+  return name
+    .replaceAll("-", " ")
+    .replace(/([a-z])([A-Z])(?=[a-z])/gu, (_, before: string, after: string) => `${before} ${after.toLowerCase()}`);
 }
 
 /** The sentence in English with metric workshop units. */
@@ -46,7 +77,7 @@ export function say(says: Says): string {
 
 /** What a quantity, input or part is called. */
 export function nameOf(id: string, catalogue: Catalogue = english): string {
-  return catalogue.names[id] ?? id.replaceAll("-", " ");
+  return Object.hasOwn(catalogue.names, id) ? (catalogue.names[id] ?? id) : id.replaceAll("-", " ");
 }
 
 /** Every sentence id of a catalogue, for the check that none is missing. */

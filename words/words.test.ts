@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { english } from "./en/index.ts";
-import { nameOf, say } from "./index.ts";
+import { inputName, nameOf, say } from "./index.ts";
 
 /** Every source file of a folder that is no test. */
 function sourcesOf(folder: string): readonly string[] {
@@ -67,6 +67,14 @@ test("sentences and names are tidy: no double spaces but in the columns of the u
     .filter(([id]) => id !== "command-usage")
     .filter(([, text]) => text.trim() !== text || text === "" || / {2}/u.test(text) || /[{}]/u.test(text.replace(/\{\w+\}/gu, "")));
   expect(untidy.map(([id]) => id)).toEqual([]);
+});
+
+test("a field inside another is called by words, and a typed text is shown as it is", () => {
+  expect(inputName("parts[2].height")).toBe("parts no. 3, height");
+  expect(inputName("notNamedAnywhere")).toBe("not named anywhere");
+  expect(inputName("pH")).toBe("pH");
+  expect(say({ id: "not-a-choice", with: { input: "motion", given: "stem", allowed: "turning" } })).toContain("“stem”");
+  expect(say({ id: "not-a-text", with: { input: "thread", given: "x".repeat(100_000) } }).length).toBeLessThan(300);
 });
 
 test("values are shown in workshop units inside a sentence", () => {

@@ -1,6 +1,5 @@
-import { answers, ask, isMalformed, type Json, type Reply, replySchema } from "@ringwright/answers";
+import { answers, ask, isMalformed, type Reply, readJson, refusedQuestion, replySchema } from "@ringwright/answers";
 import { readAllFacts } from "@ringwright/data";
-import { say } from "@ringwright/words";
 import { exits } from "./exits.ts";
 import type { Streams } from "./streams.ts";
 
@@ -11,21 +10,26 @@ function exitFor(reply: Reply): number {
 }
 
 /** `ringwright answer NAME`: one JSON document and a newline on standard output, whatever happens. */
-export function answerCommand([name = ""]: readonly string[], streams: Streams): number {
-  const reply = replyTo(name, streams);
+export function answerCommand([name = "", ...rest]: readonly string[], streams: Streams): number {
+  const reply = rest.length > 0 ? moreWords(rest) : replyTo(name, streams);
   streams.out(`${JSON.stringify(reply)}\n`);
   return exitFor(reply);
 }
 
+function moreWords(rest: readonly string[]): Reply {
+  return refusedQuestion({ kind: "malformed", input: "command", given: rest.join(" "), id: "words-after-name" });
+}
+
 function replyTo(name: string, streams: Streams): Reply {
-  let question: Json;
+  let text: string;
   try {
-    question = JSON.parse(streams.read("-")) as Json;
+    text = streams.read("-");
   } catch (error) {
-    const why = say({ id: "not-json", with: { why: error instanceof Error ? error.message : String(error) } });
-    return { ok: false, refusal: { kind: "malformed", input: "question", why } };
+    const why = error instanceof Error ? error.message : String(error);
+    return refusedQuestion({ kind: "malformed", input: "question", id: "not-json", with: { why } });
   }
-  return ask(name, question, readAllFacts());
+  const read = readJson(text);
+  return read.ok ? ask(name, read.value, readAllFacts()) : refusedQuestion(read.malformed);
 }
 
 /** `ringwright answers`: names with what they answer and their schemas. */

@@ -1,4 +1,16 @@
-import { type Answer, type Band, type Found, type Refused, refuse, type Step, type Uncertain, type Warning } from "./answer.ts";
+import { siUnits } from "../units/index.ts";
+import {
+  type Answer,
+  type Band,
+  type Found,
+  type Refused,
+  refuse,
+  type Says,
+  type Shown,
+  type Step,
+  type Uncertain,
+  type Warning,
+} from "./answer.ts";
 import type { Range, Rule } from "./rule.ts";
 
 /** Whether a number lies in a range; NaN never does. */
@@ -102,12 +114,31 @@ export function notWithin(input: string, value: number, range: Range, unit: stri
     input,
     given: Number.isFinite(value) ? value : String(value),
     allowed: { ...range, unit },
-    says: { id: "outside-range", with: { input, ...limits(range) } },
+    says: saysOutside(input, value, range, unit),
   });
 }
 
-function limits(range: Range): Record<string, number> {
-  return { ...(range.min === undefined ? {} : { min: range.min }), ...(range.max === undefined ? {} : { max: range.max }) };
+/** The kinds of quantity by their SI unit; of those that share one, the first. */
+const kindOf: ReadonlyMap<string, string> = new Map(
+  Object.entries(siUnits)
+    .map(([kind, unit]) => [unit, kind] as const)
+    .reverse(),
+);
+
+function saysOutside(input: string, value: number, { min, max }: Range, unit: string): Says {
+  const kind = /stress/iu.test(input) ? "stress" : /rise|difference/iu.test(input) ? "temperature-difference" : kindOf.get(unit);
+  const shown = (number: number): Shown => (Number.isFinite(number) ? (kind ? { value: number, kind } : number) : String(number));
+  const [low, high] = [min === Number.MIN_VALUE ? 0 : min, max];
+  const open = `${min === undefined ? "" : min === Number.MIN_VALUE ? "-above" : "-from"}${max === undefined ? "" : "-to"}`;
+  return {
+    id: `outside-range${open}`,
+    with: {
+      input,
+      given: shown(value),
+      ...(low === undefined ? {} : { low: shown(low) }),
+      ...(high === undefined ? {} : { high: shown(high) }),
+    },
+  };
 }
 
 export function uncertain<Q extends number>(mean: Q, u: Q | 0 = 0): Uncertain<Q> {
