@@ -247,7 +247,7 @@ test("ice, glowing steam, a vacuum and a thousand bar too many are refused by na
   ] as const) {
     expect(water({ temperature, pressure })).toMatchObject({
       ok: false,
-      refusal: { kind: "outside-range", input, allowed, says: { id: "outside-range" } },
+      refusal: { kind: "outside-range", input, allowed, says: { id: "outside-range-from-to" } },
     });
   }
 });

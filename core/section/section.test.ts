@@ -139,14 +139,16 @@ describe("bad input is refused by name, a slip is asked about", () => {
   });
   test("negative, nought, endless and not a number", () => {
     for (const bad of [mm(-50), mm(0), Number.NaN as Length, Number.POSITIVE_INFINITY as Length, 1e308 as Length]) {
-      expect(refusal({ shaft: bad, bore: mm(70) })).toBe("outside-range shaft outside-range");
-      expect(refusal({ shaft: mm(50), bore: bad })).toBe("outside-range bore outside-range");
-      expect(refusal({ shaft: mm(50), bore: mm(70), nameplateSection: bad })).toBe("outside-range nameplateSection outside-range");
+      expect(refusal({ shaft: bad, bore: mm(70) })).toBe("outside-range shaft outside-range-above-to");
+      expect(refusal({ shaft: mm(50), bore: bad })).toBe("outside-range bore outside-range-above-to");
+      expect(refusal({ shaft: mm(50), bore: mm(70), nameplateSection: bad })).toBe("outside-range nameplateSection outside-range-above-to");
     }
-    expect(refusal({ shaft: mm(50), bore: mm(70), shaftReadings: [mm(50), mm(-1)] })).toBe("outside-range shaftReadings[1] outside-range");
+    expect(refusal({ shaft: mm(50), bore: mm(70), shaftReadings: [mm(50), mm(-1)] })).toBe(
+      "outside-range shaftReadings[1] outside-range-from-to",
+    );
     expect(refusal({ shaft: mm(50), bore: mm(70), boreReadings: [] })).toBe("missing boreReadings measured-no-readings");
-    expect(refusal({ shaft: mm(50), bore: mm(70), shaftReadings: [mm(0)] })).toBe("outside-range shaft outside-range");
-    expect(refusal({ shaft: mm(50), bore: mm(70), braidTolerance: 0.4 })).toBe("outside-range braidTolerance outside-range");
+    expect(refusal({ shaft: mm(50), bore: mm(70), shaftReadings: [mm(0)] })).toBe("outside-range shaft outside-range-above-to");
+    expect(refusal({ shaft: mm(50), bore: mm(70), braidTolerance: 0.4 })).toBe("outside-range braidTolerance outside-range-from-to");
   });
   test("two diameters that look right with a gap that does not are asked about", () => {
     const answer = ask({ shaft: mm(20), bore: mm(300), how: "caliper" });

@@ -77,7 +77,7 @@ describe("a reading is held against its siblings", () => {
   test("the sentence shows the reading, what it may be, and the others", () => {
     const [slip] = slipsAmong({ readings: [45, 45, 4.5].map(mm) }, plausible);
     expect(slip?.kind).toBe("slip");
-    expect(say(slip?.says as never)).toMatch(/readings\[2\].*4\.50\smm.*45\.0\smm.*45\.0\smm/u);
+    expect(say(slip?.says as never)).toMatch(/readings no\. 3.*4\.50\smm.*45\.0\smm.*45\.0\smm/u);
   });
   test("four times as large is no slip anyone makes", () => expect(asked([10, 40, 10])).toEqual([]));
   test("readings that agree, a single one, and nought are left alone", () => {
