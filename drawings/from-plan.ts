@@ -81,7 +81,12 @@ export function boxOfPlan(plan: Plan, title: string): BoxDrawing | undefined {
     ...(studs.count === undefined || thread === undefined
       ? {}
       : {
-          studs: { diameter: thread, count: studs.count, ...(studs.threadLeft === undefined ? {} : { left: measured(studs.threadLeft) }) },
+          studs: {
+            diameter: thread,
+            ...(studs.thread === undefined ? {} : { thread: studs.thread }),
+            count: studs.count,
+            ...(studs.threadLeft === undefined ? {} : { left: measured(studs.threadLeft) }),
+          },
         }),
   };
 }

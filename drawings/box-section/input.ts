@@ -59,6 +59,8 @@ export interface BoxDrawing {
     readonly clearance?: Length;
   };
   readonly studs?: {
+    /** As people call it: M12, 1/2-13. Printed instead of the diameter. */
+    readonly thread?: string;
     readonly diameter: Length;
     readonly count: number /** Thread that the nut can still go down. */;
     readonly left?: Stated;

@@ -12,10 +12,13 @@ const root = 0.82;
 export function studs(box: BoxDrawing, { stud, depth, flangeRadius }: BoxFrame): Pieces {
   if (!box.studs || !stud) return { parts: [], shapes: [] };
   const shapes = halves.flatMap(({ half, sign }) => one(stud, depth, half, sign));
-  const { count, diameter, left } = box.studs;
+  const { count, diameter, left, thread } = box.studs;
   const { gland } = movement(box);
   const says: LabelLine = {
-    text: { id: "drawing-studs", with: { count, diameter: { value: diameter, kind: "length", decimals: 0 } } },
+    text:
+      thread === undefined
+        ? { id: "drawing-studs", with: { count, diameter: { value: diameter, kind: "length", decimals: 0 } } }
+        : { id: "drawing-studs-thread", with: { count, thread } },
     ink: "worked",
   };
   const lines: readonly LabelLine[] = left

@@ -24,6 +24,7 @@ export const drawingsSentences: Readonly<Record<string, string>> = {
   "drawing-port-part-closed": "port part closed",
   "drawing-port-shut": "port shut",
   "drawing-studs": "{count} studs Ø{diameter}",
+  "drawing-studs-thread": "{count} studs {thread}",
   "drawing-thread-left": "thread left {length}",
   "drawing-left-out": "The middle of the shaft is left out; the diameters are as stated.",
   "drawing-nose-differs": "Nose measured {measured}, drawn {drawn}.",
