@@ -1,9 +1,10 @@
 import { turns } from "../box/index.ts";
 import { surfaceSpeed } from "../heat/index.ts";
-import { type Materials, materials, type StyleFacts, styleFacts } from "../materials/index.ts";
+import { type Condition, type Materials, materials, type Sleeve, type StyleFacts, styleFacts } from "../materials/index.ts";
 import type { GaugePressure, Speed } from "../units/index.ts";
+import type { Filling } from "../workings/index.ts";
 import type { MeasuredBox } from "./measure.ts";
-import { answerOf, type Part, when } from "./part.ts";
+import { answerOf, type GivenTo, type Part, when } from "./part.ts";
 import type { PlanFacts } from "./plan-facts.ts";
 import type { Survey } from "./survey.ts";
 
@@ -18,32 +19,25 @@ export interface Chosen {
 
 /** Ranks the packings for this service and settles which one the plan reckons with. */
 export function choosePacking(survey: Survey, box: MeasuredBox, pressure: GaugePressure | undefined, facts: PlanFacts): Chosen {
-  const { motion, release, service = {}, set = {}, condition = {} } = survey;
+  const { motion, release, service = {}, set = {} } = survey;
   const shaft = answerOf(box.shaft)?.mean.mean;
   const speed: Chosen["speed"] = turns(motion)
     ? when({ shaft, "service.rotation": service.rotation }, (known) =>
         surfaceSpeed({ shaft: known.shaft, rotation: known["service.rotation"] }),
       )
     : undefined;
+  const given: GivenTo<typeof materials> = { motion, sleeve: sleeveOf(survey), condition: conditionOf(survey, box) };
+  if (release !== undefined && release !== "unknown") given.release = release;
+  if (service.fluids !== undefined) given.fluids = service.fluids;
+  if (service.temperature !== undefined) given.temperature = service.temperature;
+  if (service.pH !== undefined) given.pH = service.pH;
+  if (service.solids !== undefined) given.solids = service.solids;
+  if (service.phase !== undefined) given.phase = service.phase;
+  if (service.use !== undefined) given.use = service.use;
+  if (pressure !== undefined) given.pressure = pressure;
   const running = answerOf(speed)?.speed;
-  const overall = overallOf(box);
-  const given = {
-    motion,
-    ...(release === undefined || release === "unknown" ? {} : { release }),
-    ...pick(service, ["fluids", "temperature", "pH", "solids", "phase", "use"]),
-    ...(pressure === undefined ? {} : { pressure }),
-    ...(running === undefined ? {} : { speed: running }),
-    ...(release === "not-allowed" && survey.flush?.fitted ? { film: "flush-to-closed-drain" as const } : {}),
-    sleeve: {
-      ...(service.sleeve === undefined ? {} : { material: service.sleeve }),
-      ...(condition.hardness === undefined ? {} : { hardness: condition.hardness }),
-    },
-    condition: {
-      ...(overall === undefined ? {} : { overall }),
-      ...(condition.throatClearance === undefined ? {} : { throatGap: condition.throatClearance }),
-      ...(condition.followerClearance === undefined ? {} : { followerGap: condition.followerClearance }),
-    },
-  };
+  if (running !== undefined) given.speed = running;
+  if (release === "not-allowed" && survey.flush?.fitted) given.film = "flush-to-closed-drain";
   const ranked = materials(given, facts.materials);
   const first = set.style ?? answerOf(ranked)?.ranked[0]?.style;
   return {
@@ -54,20 +48,26 @@ export function choosePacking(survey: Survey, box: MeasuredBox, pressure: GaugeP
   };
 }
 
+function sleeveOf({ service = {}, condition = {} }: Survey): Sleeve {
+  const sleeve: Filling<Sleeve> = {};
+  if (service.sleeve !== undefined) sleeve.material = service.sleeve;
+  if (condition.hardness !== undefined) sleeve.hardness = condition.hardness;
+  return sleeve;
+}
+
+function conditionOf({ condition = {} }: Survey, box: MeasuredBox): Condition {
+  const found: Filling<Condition> = {};
+  const overall = overallOf(box);
+  if (overall !== undefined) found.overall = overall;
+  if (condition.throatClearance !== undefined) found.throatGap = condition.throatClearance;
+  if (condition.followerClearance !== undefined) found.followerGap = condition.followerClearance;
+  return found;
+}
+
 /** The gravest verdict on the box, as far as choosing a packing minds it. */
 function overallOf(box: MeasuredBox): "good" | "worn" | "poor" | undefined {
   const overall = answerOf(box.condition)?.overall;
   if (overall === "good") return "good";
   if (overall === "attend") return "worn";
   return overall === "renew" ? "poor" : undefined;
-}
-
-/** The named members that are known. */
-export function pick<T extends object, const N extends readonly (keyof T)[]>(
-  from: T,
-  names: N,
-): { readonly [K in N[number]]?: Exclude<T[K], undefined> } {
-  const picked: Partial<Record<keyof T, unknown>> = {};
-  for (const name of names) if (from[name] !== undefined) picked[name] = from[name];
-  return picked as { readonly [K in N[number]]?: Exclude<T[K], undefined> };
 }

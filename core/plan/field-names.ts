@@ -71,6 +71,9 @@ const conditionFields: ReadonlySet<string> = new Set([
 export function surveyField(input: string): string {
   const named = surveyFields[input];
   if (named !== undefined) return named;
-  const head = /^[^.[]+/u.exec(input)?.[0] ?? input;
-  return conditionFields.has(head) ? `condition.${input}` : input;
+  if (conditionFields.has(input)) return `condition.${input}`;
+  for (let at = 1; at < input.length; at++) {
+    if (input[at] === "." || input[at] === "[") return conditionFields.has(input.slice(0, at)) ? `condition.${input}` : input;
+  }
+  return input;
 }

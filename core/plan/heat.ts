@@ -1,13 +1,13 @@
 import { turns } from "../box/index.ts";
 import { type FrictionPower, flushFlow, frictionPower, type GrowingPacking, type ThermalGrowth, thermalGrowth } from "../heat/index.ts";
-import { type DripGuidance, dripGuideline } from "../leak/index.ts";
+import { type DripGuidance, type DripService, dripGuideline } from "../leak/index.ts";
 import type { StyleFacts } from "../materials/index.ts";
 import type { RingSet } from "../rings/index.ts";
 import { type GaugePressure, quantity, type VolumeFlow } from "../units/index.ts";
 import { begin, rule } from "../workings/index.ts";
 import { ringsHeight, type Settings } from "./load.ts";
 import type { MeasuredBox } from "./measure.ts";
-import { answerOf, type Part, when } from "./part.ts";
+import { answerOf, type GivenTo, type Part, when } from "./part.ts";
 import type { PlanFacts } from "./plan-facts.ts";
 import type { Survey } from "./survey.ts";
 
@@ -54,9 +54,10 @@ export function heatOf(
 ): Heat {
   const { motion, service = {}, flush = {} } = survey;
   const turning = turns(motion);
-  const walls = { shaft: answerOf(box.shaft)?.mean.mean, bore: answerOf(box.bore)?.mean.mean, set };
+  const shaft = answerOf(box.shaft)?.mean.mean;
+  const bore = answerOf(box.bore)?.mean.mean;
   const power = turning
-    ? when({ ...walls, "service.rotation": service.rotation, "set.glandStress": settings }, (known) =>
+    ? when({ shaft, bore, set, "service.rotation": service.rotation, "set.glandStress": settings }, (known) =>
         frictionPower({
           shaft: known.shaft,
           bore: known.bore,
@@ -72,7 +73,7 @@ export function heatOf(
     power,
     flush: turning && flush.fitted === true ? flushOf(answerOf(power)) : undefined,
     growth: growthOf(survey, set, style, facts),
-    drip: turning || motion === "stroking" ? dripOf(survey, walls.shaft, style, pressure, facts) : undefined,
+    drip: turning || motion === "stroking" ? dripOf(survey, shaft, style, pressure, facts) : undefined,
   };
 }
 
@@ -109,26 +110,19 @@ function dripOf(
   pressure: GaugePressure | undefined,
   facts: PlanFacts,
 ): Part<DripGuidance> {
-  const { motion, release, service = {}, hazards = {} } = survey;
-  return when({ shaft }, (known) =>
-    dripGuideline(
-      {
-        motion,
-        shaft: known.shaft,
-        service:
-          hazards.service === "fire-pump"
-            ? "fire-pump"
-            : motion === "stroking"
-              ? "plunger"
-              : service.solids === "coarse" || service.solids === "fine"
-                ? "slurry"
-                : "general",
-        ...(style === undefined ? {} : { material: style.family === "graphite" ? ("flexible-graphite" as const) : ("other" as const) }),
-        ...(release === undefined ? {} : { release }),
-        ...(survey.flush?.fitted ? { film: "flush" as const } : {}),
-        ...(pressure === undefined ? {} : { boxPressure: pressure }),
-      },
-      facts.leak.drip,
-    ),
-  );
+  const { motion, release } = survey;
+  return when({ shaft }, (known) => {
+    const given: GivenTo<typeof dripGuideline> = { motion, shaft: known.shaft, service: dripServiceOf(survey) };
+    if (style !== undefined) given.material = style.family === "graphite" ? "flexible-graphite" : "other";
+    if (release !== undefined) given.release = release;
+    if (survey.flush?.fitted) given.film = "flush";
+    if (pressure !== undefined) given.boxPressure = pressure;
+    return dripGuideline(given, facts.leak.drip);
+  });
+}
+
+function dripServiceOf({ motion, service = {}, hazards = {} }: Survey): DripService {
+  if (hazards.service === "fire-pump") return "fire-pump";
+  if (motion === "stroking") return "plunger";
+  return service.solids === "coarse" || service.solids === "fine" ? "slurry" : "general";
 }

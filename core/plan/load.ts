@@ -17,7 +17,7 @@ import { type StemLoad, type StemSet, stemLoad } from "../stems/index.ts";
 import { type GaugePressure, type Length, quantity, type Stress } from "../units/index.ts";
 import { type Answer, begin, rule } from "../workings/index.ts";
 import type { MeasuredBox } from "./measure.ts";
-import { answerOf, type Part, when } from "./part.ts";
+import { answerOf, type GivenTo, type Part, when } from "./part.ts";
 import type { PlanFacts } from "./plan-facts.ts";
 import type { Survey } from "./survey.ts";
 
@@ -68,44 +68,36 @@ export function loadOf(
   const stem = isStem(motion) ? stemOf(survey, box, set, style, pressure, facts) : undefined;
   const settings = settingsOf(survey, style, answerOf(stem)?.glandStress);
   const { ratio, friction, glandStress } = settings.ok ? settings.value : { ratio: 0, friction: 0, glandStress: lightlyLoaded };
-  const walls = { shaft: answerOf(box.shaft)?.mean.mean, bore: answerOf(box.bore)?.mean.mean, set };
+  const shaft = answerOf(box.shaft)?.mean.mean;
+  const bore = answerOf(box.bore)?.mean.mean;
+  const parts = set ? layersOf(set, ratio, friction) : [];
   const seating = survey.set?.seated ?? "unknown";
   const along = (turning: boolean): Part<StressAlongBox> =>
-    when(walls, (known) =>
-      stressAlongBox({ shaft: known.shaft, bore: known.bore, parts: layersOf(known.set, ratio, friction), glandStress, turning, seating }),
-    );
+    when({ shaft, bore, set }, (known) => stressAlongBox({ shaft: known.shaft, bore: known.bore, parts, glandStress, turning, seating }));
   const turns = motion === "turning" || motion === "slow-agitator";
   return {
     settings,
     standing: along(false),
     turning: turns ? along(true) : undefined,
-    seal: when({ ...walls, "service.pressure": pressure }, (known) =>
-      sealStress({
-        shaft: known.shaft,
-        bore: known.bore,
-        parts: layersOf(known.set, ratio, friction),
-        pressure: known["service.pressure"],
-        motion,
-      }),
+    seal: when({ shaft, bore, set, "service.pressure": pressure }, (known) =>
+      sealStress({ shaft: known.shaft, bore: known.bore, parts, pressure: known["service.pressure"], motion }),
     ),
     nuts: stem
       ? undefined
-      : when({ shaft: walls.shaft, bore: walls.bore, "studs.count": studs.count, "studs.thread": studs.thread, set }, (known) =>
-          glandLoad(
-            {
-              shaft: known.shaft,
-              bore: known.bore,
-              glandStress,
-              nuts: known["studs.count"],
-              thread: known["studs.thread"],
-              nutCondition: studs.nutCondition ?? "as-received",
-              ringsHeight: ringsHeight(known.set),
-              motion,
-              ...(pressure === undefined || pressure < 0 ? {} : { boxPressure: pressure }),
-            },
-            facts.gland,
-          ),
-        ),
+      : when({ shaft, bore, "studs.count": studs.count, "studs.thread": studs.thread, set }, (known) => {
+          const given: GivenTo<typeof glandLoad> = {
+            shaft: known.shaft,
+            bore: known.bore,
+            glandStress,
+            nuts: known["studs.count"],
+            thread: known["studs.thread"],
+            nutCondition: studs.nutCondition ?? "as-received",
+            ringsHeight: ringsHeight(known.set),
+            motion,
+          };
+          if (pressure !== undefined && pressure >= 0) given.boxPressure = pressure;
+          return glandLoad(given, facts.gland);
+        }),
     stem,
     thread: studs.thread === undefined ? undefined : answerOf(findThread(studs.thread, facts.gland.threads)),
   };
@@ -171,23 +163,24 @@ function stemOf(
       set,
       "set.glandStress": rule_ ?? stress,
     },
-    (known) =>
-      stemLoad(
-        {
-          stem: known.shaft,
-          bore: known.bore,
-          pressure: known["service.pressure"],
-          ...(stress === undefined ? (rule_ === undefined ? {} : { set: rule_ }) : { floorStress: stress, timesPressure: 0 }),
-          nuts: known["studs.count"],
-          thread: known["studs.thread"],
-          nutCondition: studs.nutCondition ?? "as-received",
-          ...(studs.propertyClass === undefined ? {} : { propertyClass: studs.propertyClass }),
-          packedLength: ringsHeight(known.set),
-          friction: style?.friction?.typical ?? 0.1,
-          seating: survey.set?.seated ?? "unknown",
-        },
-        facts.stems,
-        facts.gland,
-      ),
+    (known) => {
+      const given: GivenTo<typeof stemLoad> = {
+        stem: known.shaft,
+        bore: known.bore,
+        pressure: known["service.pressure"],
+        nuts: known["studs.count"],
+        thread: known["studs.thread"],
+        nutCondition: studs.nutCondition ?? "as-received",
+        packedLength: ringsHeight(known.set),
+        friction: style?.friction?.typical ?? 0.1,
+        seating: survey.set?.seated ?? "unknown",
+      };
+      if (stress !== undefined) {
+        given.floorStress = stress;
+        given.timesPressure = 0;
+      } else if (rule_ !== undefined) given.set = rule_;
+      if (studs.propertyClass !== undefined) given.propertyClass = studs.propertyClass;
+      return stemLoad(given, facts.stems, facts.gland);
+    },
   );
 }

@@ -3,7 +3,7 @@ import { type Section, sectionBetween } from "../section/index.ts";
 import type { PlausibleField } from "../uncertainty/index.ts";
 import { type Measured, measured } from "../uncertainty/index.ts";
 import type { Length } from "../units/index.ts";
-import { answerOf, type Part, when } from "./part.ts";
+import { answerOf, type GivenTo, type Part, when } from "./part.ts";
 import type { PlanFacts } from "./plan-facts.ts";
 import type { Dimension, Survey } from "./survey.ts";
 
@@ -19,14 +19,16 @@ export interface MeasuredBox {
 }
 
 function dimension(name: PlausibleField & keyof Survey, given: Dimension | undefined, facts: PlanFacts): Part<Measured> {
-  const readings = given?.readings?.length ? { readings: given.readings } : undefined;
-  const planes = given?.planes?.length ? { planes: given.planes } : undefined;
+  const readings = given?.readings?.length ? given.readings : undefined;
+  const planes = given?.planes?.length ? given.planes : undefined;
   if (!given || (!readings && !planes)) return { ok: false, needs: [name] };
   const { how, resolution } = given;
-  const found = measured(
-    { ...(planes ?? readings), field: name, ...(how === undefined ? {} : { how }), ...(resolution === undefined ? {} : { resolution }) },
-    facts.uncertainty,
-  );
+  const taken: GivenTo<typeof measured> = { field: name };
+  if (planes) taken.planes = planes;
+  else if (readings) taken.readings = readings;
+  if (how !== undefined) taken.how = how;
+  if (resolution !== undefined) taken.resolution = resolution;
+  const found = measured(taken, facts.uncertainty);
   return found.ok ? found : { ok: false, refusal: { ...found.refusal, input: `${name}.${found.refusal.input}` } };
 }
 
@@ -36,13 +38,14 @@ export function measureBox(survey: Survey, facts: PlanFacts): MeasuredBox {
   const bore = dimension("bore", survey.bore, facts);
   const depth = dimension("depth", survey.depth, facts);
   const { series, section: asked } = survey.set ?? {};
-  const found = when({ shaft: answerOf(shaft), bore: answerOf(bore) }, (known) =>
-    sectionBetween(
-      { shaft: known.shaft.mean, bore: known.bore.mean, ...(series === undefined ? {} : { series }) },
+  const found = when({ shaft: answerOf(shaft), bore: answerOf(bore) }, (known) => {
+    const across = { shaft: known.shaft.mean, bore: known.bore.mean };
+    return sectionBetween(
+      series === undefined ? across : { shaft: across.shaft, bore: across.bore, series },
       facts.section.stock,
       facts.uncertainty,
-    ),
-  );
+    );
+  });
   const stock = asked ?? answerOf(found)?.choice[0] ?? answerOf(found)?.stock[0]?.size;
   return { shaft, bore, depth, section: found, stock, condition: judged(survey, { shaft, bore, depth }, stock, facts) };
 }
@@ -56,18 +59,14 @@ function judged(
   const d = answerOf(shaft)?.mean.mean;
   const D = answerOf(bore)?.mean.mean;
   const boxDepth = answerOf(depth)?.mean.mean;
-  return condition(
-    {
-      ...survey.condition,
-      motion: survey.motion,
-      lantern: hasLantern(survey),
-      ...(d === undefined || D === undefined || d >= D ? {} : { shaft: d, bore: D }),
-      ...(boxDepth === undefined ? {} : { boxDepth }),
-      ...(section === undefined ? {} : { section }),
-    },
-    facts.condition,
-    facts.uncertainty,
-  );
+  const given: GivenTo<typeof condition> = { motion: survey.motion, lantern: hasLantern(survey), ...survey.condition };
+  if (d !== undefined && D !== undefined && d < D) {
+    given.shaft = d;
+    given.bore = D;
+  }
+  if (boxDepth !== undefined) given.boxDepth = boxDepth;
+  if (section !== undefined) given.section = section;
+  return condition(given, facts.condition, facts.uncertainty);
 }
 
 /** Whether the set is to have a lantern ring, as far as the survey says. */

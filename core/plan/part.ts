@@ -1,4 +1,4 @@
-import type { Answer, Found, Refused } from "../workings/index.ts";
+import type { Answer, Filling, Found, Refused } from "../workings/index.ts";
 
 /** A part of the plan that could not be worked out because something was not measured or said. */
 export interface Missing {
@@ -19,6 +19,9 @@ export type Part<T> = Found<T> | Refused | Missing;
 export function answerOf<T>(part: Part<T> | undefined): T | undefined {
   return part?.ok ? part.value : undefined;
 }
+
+/** What a function of a topic is given, its members still being filled in from the survey. */
+export type GivenTo<F> = F extends (given: infer Given, ...facts: never) => unknown ? Filling<Given> : never;
 
 type Known<T> = { readonly [N in keyof T]: Exclude<T[N], undefined> };
 

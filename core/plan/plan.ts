@@ -1,4 +1,4 @@
-import { type Answer, begin, type Found, outside, type Refused, type Warning } from "../workings/index.ts";
+import { type Answer, begin, type Filling, type Found, notWithin, type Refused, type Warning } from "../workings/index.ts";
 import { type Chosen, choosePacking } from "./choose.ts";
 import { surveyField } from "./field-names.ts";
 import { type Heat, heatOf } from "./heat.ts";
@@ -71,6 +71,8 @@ export const partNames = [
 ] as const;
 export type PartName = (typeof partNames)[number];
 
+const glandStresses = { min: 0, max: 1e9 };
+
 /**
  * The parts of a plan by name, those that do not concern this box left out.
  *
@@ -85,7 +87,7 @@ export function partsOf({
   load,
   heat,
   steps,
-}: Omit<Plan, "gaps" | "refused">): Readonly<Partial<Record<PartName, Part<unknown>>>> {
+}: Omit<Plan, "survey" | "gaps" | "refused">): Readonly<Partial<Record<PartName, Part<unknown>>>> {
   const all: Record<PartName, Part<unknown> | undefined> = {
     shaft: box.shaft,
     bore: box.bore,
@@ -136,9 +138,8 @@ export function plan(survey: Survey, facts: PlanFacts): Answer<Plan> {
   const box = measureBox(survey, facts);
   const refusedBox = isRefused(box.section) ? box.section : undefined;
   if (refusedBox?.refusal.kind === "impossible") return refusedBox;
-  const odd = outside(
-    survey.set?.glandStress === undefined ? [] : [["set.glandStress", survey.set.glandStress, { min: 0, max: 1e9 }, "Pa"]],
-  );
+  const glandStress = survey.set?.glandStress;
+  const odd = glandStress === undefined ? undefined : notWithin("set.glandStress", glandStress, glandStresses, "Pa");
   if (odd) return odd;
 
   const pressures = pressuresOf(survey, facts);
@@ -150,38 +151,62 @@ export function plan(survey: Survey, facts: PlanFacts): Answer<Plan> {
   const settings = load.settings.ok ? load.settings.value : undefined;
   const heat = heatOf(survey, box, set, style, settings, pressures.atSet, facts);
   const steps = stepsOf(survey, box, set, answerOf(rings.cut), style, answerOf(load.stem), pressures.atSet, facts);
-  const parts = { survey, box, pressures, chosen, rings, load, heat, steps };
-  return gather(parts);
+  return gather(survey, { box, pressures, chosen, rings, load, heat, steps });
 }
 
 /** Joins the workings of every part, and names what is missing or refused. */
-function gather(parts: Omit<Plan, "gaps" | "refused">): Answer<Plan> {
+function gather(survey: Survey, parts: Omit<Plan, "survey" | "gaps" | "refused">): Answer<Plan> {
   const work = begin();
   const refused: NoAnswer[] = [];
   const gaps = new Map<string, PartName[]>();
-  const said = new Set<string>();
+  const said: Warning[] = [];
   const all = partsOf(parts);
   for (const name of partNames) {
     const part = all[name];
     if (part === undefined) continue;
     if (part.ok) work.take(withoutRepeats(part, said));
     else if ("refusal" in part) refused.push({ part: name, refusal: { ...part.refusal, input: surveyField(part.refusal.input) } });
-    else for (const field of part.needs) gaps.set(field, [...(gaps.get(field) ?? []), name]);
+    else {
+      for (const field of part.needs) {
+        const waiting = gaps.get(field);
+        if (waiting) waiting.push(name);
+        // A part that waits for another part waits, in the end, for a field of the survey.
+        else if (field !== "set" && field !== "section") gaps.set(field, [name]);
+      }
+    }
   }
-  // A part that waits for another part waits, in the end, for a field of the survey.
-  const fields = [...gaps].filter(([field]) => field !== "set" && field !== "section").map(([field, names]) => ({ field, parts: names }));
-  return work.found({ ...parts, gaps: fields, refused });
+  const fields: Gap[] = [];
+  for (const [field, names] of gaps) fields.push({ field, parts: names });
+  const { box, pressures, chosen, rings, load, heat, steps } = parts;
+  return work.found({ survey, box, pressures, chosen, rings, load, heat, steps, gaps: fields, refused });
 }
 
 /** The same thing is said once in a plan, however many parts come upon it. */
-function withoutRepeats(part: Found<unknown>, said: Set<string>): Found<unknown> {
+function withoutRepeats(part: Found<unknown>, said: Warning[]): Found<unknown> {
   if (part.warnings.length === 0) return part;
   const warnings: Warning[] = [];
   for (const warning of part.warnings) {
-    const key = `${warning.says.id} ${warning.input ?? ""}`;
-    if (said.has(key)) continue;
-    said.add(key);
-    warnings.push(warning.input === undefined ? warning : { ...warning, input: surveyField(warning.input) });
+    if (isSaid(warning, said)) continue;
+    said.push(warning);
+    warnings.push(ofSurvey(warning));
   }
-  return { ...part, warnings };
+  return { ok: true, value: part.value, workings: part.workings, warnings };
+}
+
+function isSaid({ says, input }: Warning, said: readonly Warning[]): boolean {
+  for (const before of said) if (before.says.id === says.id && before.input === input) return true;
+  return false;
+}
+
+/** A warning with its input by the survey's name for it. */
+function ofSurvey(warning: Warning): Warning {
+  const { kind, given, suggestion, says, citation } = warning;
+  const input = warning.input === undefined ? undefined : surveyField(warning.input);
+  if (input === undefined || input === warning.input) return warning;
+  const renamed: Filling<Partial<Warning>> & Pick<Warning, "kind"> = { kind, input };
+  if (given !== undefined) renamed.given = given;
+  if (suggestion !== undefined) renamed.suggestion = suggestion;
+  renamed.says = says;
+  if (citation !== undefined) renamed.citation = citation;
+  return renamed as Warning;
 }

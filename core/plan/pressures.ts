@@ -11,8 +11,7 @@ import {
   vapourMargin,
 } from "../flush/index.ts";
 import type { GaugePressure } from "../units/index.ts";
-import { pick } from "./choose.ts";
-import { answerOf, type Part, when } from "./part.ts";
+import { answerOf, type GivenTo, type Part, when } from "./part.ts";
 import type { PlanFacts } from "./plan-facts.ts";
 import type { Survey } from "./survey.ts";
 
@@ -43,30 +42,27 @@ export function pressuresOf(survey: Survey, facts: PlanFacts): Pressures {
     flush:
       flush.fitted === false
         ? undefined
-        : when({ "service.pressure": found }, (known) =>
-            flushPressure(
-              {
-                service: kind,
-                boxPressureGauge: known["service.pressure"].typical,
-                boxHighestGauge: known["service.pressure"].band.high,
-                ...(service.suction === undefined ? {} : { suctionGauge: service.suction }),
-                ...(service.discharge === undefined ? {} : { dischargeGauge: service.discharge }),
-                ...(flush.supply === undefined ? {} : { supplyGauge: flush.supply }),
-                ...(flush.set === undefined ? {} : { setGauge: flush.set }),
-              },
-              facts.flush.flushPressure,
-            ),
-          ),
+        : when({ "service.pressure": found }, (known) => {
+            const given: GivenTo<typeof flushPressure> = {
+              service: kind,
+              boxPressureGauge: known["service.pressure"].typical,
+              boxHighestGauge: known["service.pressure"].band.high,
+            };
+            if (service.suction !== undefined) given.suctionGauge = service.suction;
+            if (service.discharge !== undefined) given.dischargeGauge = service.discharge;
+            if (flush.supply !== undefined) given.supplyGauge = flush.supply;
+            if (flush.set !== undefined) given.setGauge = flush.set;
+            return flushPressure(given, facts.flush.flushPressure);
+          }),
     vapour: when({ "service.pressure": found, "service.temperature": service.temperature }, (known) =>
       vapourMargin({ boxPressureGauge: known["service.pressure"].band.low, temperature: known["service.temperature"] }),
     ),
-    air: when({ "service.pressure": found }, (known) =>
-      airIngress({
-        boxPressureGauge: known["service.pressure"].typical,
-        boxLowestGauge: known["service.pressure"].band.low,
-        ...(service.suction === undefined ? {} : { suctionGauge: service.suction }),
-      }),
-    ),
+    air: when({ "service.pressure": found }, (known) => {
+      const { typical, band } = known["service.pressure"];
+      const given: GivenTo<typeof airIngress> = { boxPressureGauge: typical, boxLowestGauge: band.low };
+      if (service.suction !== undefined) given.suctionGauge = service.suction;
+      return airIngress(given);
+    }),
   };
 }
 
@@ -82,11 +78,12 @@ function boxOfPump({ service = {} }: Survey, facts: PlanFacts): Part<BoxPressure
       ],
     };
   }
-  const given = {
-    ...pick(service, ["suction", "discharge", "impellerDiameter"]),
-    ...(pressure === undefined ? {} : { measuredGauge: pressure }),
-  };
-  return boxPressure({ ...given, design: service.impeller ?? "unknown" }, facts.flush.boxPressure);
+  const given: GivenTo<typeof boxPressure> = { design: service.impeller ?? "unknown" };
+  if (suction !== undefined) given.suction = suction;
+  if (discharge !== undefined) given.discharge = discharge;
+  if (service.impellerDiameter !== undefined) given.impellerDiameter = service.impellerDiameter;
+  if (pressure !== undefined) given.measuredGauge = pressure;
+  return boxPressure(given, facts.flush.boxPressure);
 }
 
 /** The flush rule that fits the service, when the survey does not name one. */
