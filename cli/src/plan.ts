@@ -7,6 +7,7 @@ import { readBoxFile } from "./box-file.ts";
 import { exits } from "./exits.ts";
 import { planText } from "./plan/plan-text.ts";
 import { type DrawingFiles, writeDrawings } from "./plan-drawings.ts";
+import { refusalText } from "./refusal-text.ts";
 import type { Streams } from "./streams.ts";
 
 const options = {
@@ -28,14 +29,14 @@ export async function planCommand(words: readonly string[], streams: Streams): P
   }
   const file = await readBoxFile(asked.file, streams);
   if (!file.ok)
-    return refuse({ kind: "malformed", input: asked.file, why: say({ id: "not-json", with: { why: file.why } }) }, asked.json, streams);
+    return refuse({ kind: "malformed", input: asked.file, why: say({ id: "not-json", with: { why: file.why } }) }, asked, streams);
   const worked = work("plan", file.value, readAllFacts());
   const reply = "malformed" in worked ? worked.malformed : undefined;
-  if (reply && !reply.ok) return refuse(reply.refusal, asked.json, streams);
+  if (reply && !reply.ok) return refuse(reply.refusal, asked, streams);
   if ("malformed" in worked) return exits.malformed;
   if (!worked.found.ok) {
     const refused = replyOf(worked);
-    return refused.ok ? exits.ok : refuse(refused.refusal, asked.json, streams);
+    return refused.ok ? exits.ok : refuse(refused.refusal, asked, streams);
   }
   const found = { ...worked.found, value: worked.found.value as Plan };
   if (asked.json) streams.out(`${JSON.stringify(replyOf(worked))}\n`);
@@ -67,14 +68,8 @@ function readWords(words: readonly string[]): Asked | string {
 type Refusal = Extract<Reply, { ok: false }>["refusal"];
 
 /** A refusal: as data on standard output, or as a sentence on standard error. */
-function refuse(refusal: Refusal, json: boolean, streams: Streams): number {
+function refuse(refusal: Refusal, { json, units: system }: Asked, streams: Streams): number {
   if (json) streams.out(`${JSON.stringify({ ok: false, refusal })}\n`);
-  else {
-    const lines = [refusal.why, `  field    ${refusal.input}`];
-    if (refusal.given !== undefined) lines.push(`  given    ${JSON.stringify(refusal.given)}`);
-    if (refusal.allowed !== undefined)
-      lines.push(`  allowed  ${Array.isArray(refusal.allowed) ? refusal.allowed.join(", ") : JSON.stringify(refusal.allowed)}`);
-    streams.err(`${lines.join("\n")}\n`);
-  }
+  else streams.err(`${refusalText(refusal, system)}\n`);
   return isMalformed(refusal) ? exits.malformed : exits.refused;
 }

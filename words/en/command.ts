@@ -19,6 +19,14 @@ Exit: 0 answered · 2 the question is malformed · 3 no answer is possible (the 
   "command-unknown": "There is no command “{command}”.",
   "command-one-file": "Name one box file, or - for standard input.",
   "command-units": "--units: “{given}” is neither metric nor inch.",
+  "refusal-field": "field",
+  "refusal-given": "given",
+  "refusal-allowed": "allowed",
+  "refusal-between": "{low} to {high}",
+  "refusal-above-to": "above {low}, to {high}",
+  "refusal-least": "{low} or more",
+  "refusal-above": "above {low}",
+  "refusal-most": "{high} or less",
   "command-no-example": "There is no answer called “{given}”. There are: {allowed}.",
 };
 

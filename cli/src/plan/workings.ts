@@ -26,7 +26,8 @@ const kindOf = new Map<string, Kind>(
   ).map((kind) => [siUnits[kind], kind]),
 );
 
-function shown(value: number | undefined, unit: string, system: UnitSystem): string {
+/** A value in an SI unit, in the reader's unit to four digits. */
+export function shown(value: number | undefined, unit: string, system: UnitSystem): string {
   if (value === undefined) return "?";
   const kind = kindOf.get(unit);
   if (kind) return formatQuantity(kind, value as Kinds[Kind], { system, digits: 4 });
