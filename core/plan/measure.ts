@@ -3,6 +3,7 @@ import { type Section, sectionBetween } from "../section/index.ts";
 import type { PlausibleField } from "../uncertainty/index.ts";
 import { type Measured, measured } from "../uncertainty/index.ts";
 import type { Length } from "../units/index.ts";
+import type { Warning } from "../workings/index.ts";
 import { answerOf, type GivenTo, type Part, when } from "./part.ts";
 import type { PlanFacts } from "./plan-facts.ts";
 import type { Dimension, Survey } from "./survey.ts";
@@ -29,7 +30,15 @@ function dimension(name: PlausibleField & keyof Survey, given: Dimension | undef
   if (how !== undefined) taken.how = how;
   if (resolution !== undefined) taken.resolution = resolution;
   const found = measured(taken, facts.uncertainty);
-  return found.ok ? found : { ok: false, refusal: { ...found.refusal, input: `${name}.${found.refusal.input}` } };
+  if (!found.ok) return { ok: false, refusal: { ...found.refusal, input: `${name}.${found.refusal.input}` } };
+  return found.warnings.length === 0 ? found : { ...found, warnings: found.warnings.map((warning) => named(name, warning)) };
+}
+
+/** A warning about one reading says of which dimension. */
+function named(of: string, warning: Warning): Warning {
+  const input = `${of}${warning.input === undefined ? "" : `.${warning.input}`}`;
+  const { says } = warning;
+  return { ...warning, input, says: says.with?.input === undefined ? says : { ...says, with: { ...says.with, input } } };
 }
 
 /** Judges the dimensions and the condition of a surveyed box. */

@@ -125,6 +125,12 @@ test("a shaft that is not smaller than its bore is refused as a whole, with both
   expect(found).toMatchObject({ ok: false, refusal: { kind: "impossible", input: "bore" } });
 });
 
+test("a reading that makes the shaft too large, and looks mistyped, is asked about and not turned away", () => {
+  const found = plan({ motion: "turning", shaft: { readings: [mm(50), mm(500)] }, bore: { readings: [mm(70)] } }, facts);
+  expect(found.ok && found.warnings.some((warning) => warning.kind === "slip" && warning.input?.startsWith("shaft"))).toBe(true);
+  expect(found.ok && found.value.refused.map((entry) => entry.part)).toContain("section");
+});
+
 test("with nothing but the motion there is still a plan, and it says what is missing", () => {
   for (const motion of motions) {
     const bare = planned({ motion });

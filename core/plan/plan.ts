@@ -130,14 +130,14 @@ export function partsOf({
  * and the rest is still planned.
  *
  * Units: SI throughout.
- * Range: as each part; only a shaft that is not smaller than its bore is refused as a whole.
+ * Range: as each part; only a shaft that is not smaller than its bore, with no reading that looks mistyped, is refused as a whole.
  * Source: as each part, in its workings.
  * @example plan({ motion: "turning", shaft: { readings: [quantity("length", 50, "mm")] }, bore: { readings: [quantity("length", 75, "mm")] } }, facts)
  */
 export function plan(survey: Survey, facts: PlanFacts): Answer<Plan> {
   const box = measureBox(survey, facts);
   const refusedBox = isRefused(box.section) ? box.section : undefined;
-  if (refusedBox?.refusal.kind === "impossible") return refusedBox;
+  if (refusedBox?.refusal.kind === "impossible" && !slipped(box)) return refusedBox;
   const glandStress = survey.set?.glandStress;
   const odd = glandStress === undefined ? undefined : notWithin("set.glandStress", glandStress, glandStresses, "Pa");
   if (odd) return odd;
@@ -152,6 +152,11 @@ export function plan(survey: Survey, facts: PlanFacts): Answer<Plan> {
   const heat = heatOf(survey, box, set, style, settings, pressures.atSet, facts);
   const steps = stepsOf(survey, box, set, answerOf(rings.cut), style, answerOf(load.stem), pressures.atSet, facts);
   return gather(survey, { box, pressures, chosen, rings, load, heat, steps });
+}
+
+/** Whether a reading of shaft or bore looks mistyped: then that is asked about, and the box is not turned away for it. */
+function slipped({ shaft, bore }: MeasuredBox): boolean {
+  return [shaft, bore].some((part) => part.ok && part.warnings.some((warning) => warning.kind === "slip"));
 }
 
 /** Joins the workings of every part, and names what is missing or refused. */
