@@ -1,5 +1,6 @@
 import { allowedUnits, type Kind, type Kinds, parseQuantity, readQuantity, type Typed, type Unread } from "@ringwright/core/units";
 import type { Range, Shown } from "@ringwright/core/workings";
+import { chosen, idFor, isUnknown } from "./spellings.ts";
 
 export type Json = null | boolean | number | string | readonly Json[] | { readonly [name: string]: Json };
 export type JsonSchema = { readonly [name: string]: Json };
@@ -152,26 +153,31 @@ export function countField(range: Range = { min: 0, max: 1000 }, about?: string)
   return numberField({ ...range, integer: true }, about);
 }
 
-/** One of a few words. */
+/** One of a few words, in whatever way people write them. */
 export function choiceField<const C extends readonly string[]>(choices: C, about?: string): Field<C[number]> {
   return {
     schema: { ...(about === undefined ? {} : { description: about }), enum: choices },
     read(raw, path) {
       if (raw === undefined || raw === null) return missing(path, choices);
-      if (typeof raw === "string" && choices.includes(raw)) return ok(raw);
+      const choice = typeof raw === "object" ? undefined : chosen(raw, choices);
+      if (choice !== undefined) return ok(choice);
       return no({ kind: "malformed", input: path, ...given(raw), allowed: choices, id: "not-a-choice" });
     },
   };
 }
 
+const yesNo = ["yes", "true", "no", "false"] as const;
+
+/** True or false, which people also write as yes or no. */
 export function yesNoField(about?: string): Field<boolean> {
   return {
     schema: { ...(about === undefined ? {} : { description: about }), type: "boolean" },
     read(raw, path) {
       if (raw === undefined || raw === null) return missing(path, [true, false]);
-      return typeof raw === "boolean"
-        ? ok(raw)
-        : no({ kind: "malformed", input: path, ...given(raw), allowed: [true, false], id: "not-yes-or-no" });
+      if (typeof raw === "boolean") return ok(raw);
+      const word = typeof raw === "string" ? chosen(raw, yesNo) : undefined;
+      if (word !== undefined) return ok(yesNo.indexOf(word) < 2);
+      return no({ kind: "malformed", input: path, ...given(raw), allowed: [true, false], id: "not-yes-or-no" });
     },
   };
 }
@@ -184,6 +190,29 @@ export function textField(about?: string, maxLength = 500): Field<string> {
       if (typeof raw === "string" && raw.length <= maxLength) return ok(raw);
       return no({ kind: "malformed", input: path, ...given(raw), id: "not-a-text" });
     },
+  };
+}
+
+/** The id of one thing in a list of facts, or what people call it. */
+export function idField(list: "sleeve" | "fluid", about?: string, maxLength = 80): Field<string> {
+  const text = textField(about, maxLength);
+  return {
+    schema: text.schema,
+    read(raw, path, reader) {
+      const read = text.read(typeof raw === "number" ? String(raw) : raw, path, reader);
+      if (!read.ok) return read;
+      if (isUnknown(read.value)) return no({ kind: "missing", input: path, ...given(raw ?? null), id: "field-missing" });
+      return ok(idFor(list, read.value));
+    },
+  };
+}
+
+/** A designation that looks like a number and may come as one: the class 8.8 of a stud. */
+export function designationField(about?: string, maxLength = 40): Field<string> {
+  const text = textField(about, maxLength);
+  return {
+    schema: { ...text.schema, type: ["string", "number"] },
+    read: (raw, path, reader) => text.read(typeof raw === "number" ? String(raw) : raw, path, reader),
   };
 }
 
@@ -259,12 +288,16 @@ export function groupField<F extends Fields>(fields: F, about?: string): Field<G
   };
 }
 
-/** A field that may be left out. Left out, or null, it is not known. */
+/** A field that may be left out. Left out, null or "don't know", it is not known. */
 export function optional<T>(field: Field<T>): Field<T | undefined> {
   return {
     schema: field.schema,
     optional: true,
-    read: (raw, path, reader) => (raw === undefined || raw === null ? ok(undefined) : field.read(raw, path, reader)),
+    read(raw, path, reader) {
+      if (raw === undefined || raw === null) return ok(undefined);
+      const read = field.read(raw, path, reader);
+      return !read.ok && typeof raw === "string" && isUnknown(raw) ? ok(undefined) : read;
+    },
   };
 }
 

@@ -16,7 +16,18 @@ import {
   studLimit,
 } from "@ringwright/core/gland";
 import { type AnyAnswer, answer } from "../answer.ts";
-import { choiceField, countField, groupField, listField, numberField, optional, quantityField, textField, yesNoField } from "../field.ts";
+import {
+  choiceField,
+  countField,
+  designationField,
+  groupField,
+  listField,
+  numberField,
+  optional,
+  quantityField,
+  textField,
+  yesNoField,
+} from "../field.ts";
 import { bandShape, choiceShape, countShape, groupShape, listShape, maybe, numberShape, quantityShape, textShape } from "../shape.ts";
 
 const part = {
@@ -32,7 +43,7 @@ const nutFactorFields = {
   nutFactor: optional(numberField({}, "K in torque = K times load times thread diameter.")),
   nutCondition: optional(choiceField(nutConditions, "Instead of a nut factor.")),
 };
-const propertyClass = optional(textField("As marked: 8.8, A2-70, B7; unknown counts as the lowest.", 40));
+const propertyClass = optional(designationField("As marked: 8.8, A2-70, B7; unknown counts as the lowest.", 40));
 
 export const glandAnswers: readonly AnyAnswer[] = [
   answer({

@@ -12,7 +12,7 @@ import {
   solidsLevels,
 } from "@ringwright/core/materials";
 import { type AnyAnswer, answer } from "../answer.ts";
-import { choiceField, groupField, listField, numberField, optional, quantityField, textField, yesNoField } from "../field.ts";
+import { choiceField, groupField, idField, listField, numberField, optional, quantityField, textField, yesNoField } from "../field.ts";
 import { choiceShape, groupShape, listShape, maybe, numberShape, textShape } from "../shape.ts";
 import { endRingShape, fluidCellShape, lanternShape, lineShape, nameShape, sentenceShape, sleeveShape } from "./material-fact-shapes.ts";
 import { bindingShape, contributionsShape, reasonShape, saysShape } from "./material-shapes.ts";
@@ -28,7 +28,7 @@ const item = groupField(
     temperature: optional(quantityField("temperature")),
     pHMin: optional(numberField()),
     pHMax: optional(numberField()),
-    suits: optional(listField(textField(), { max: 60 }, "Fluids that the item's own chemical chart allows.")),
+    suits: optional(listField(idField("fluid"), { max: 60 }, "Fluids that the item's own chemical chart allows.")),
     listed: optional(listField(choiceField(["potable", "food"]), { max: 2 }, "Uses that a certificate for this very item covers.")),
     oxygenLot: optional(yesNoField("This very lot was tested, cleaned and never lubricated, for oxygen.")),
     inhibited: optional(yesNoField("It has a corrosion inhibitor or a sacrificial part, and the owner of the machine knows.")),
@@ -41,7 +41,7 @@ const item = groupField(
 
 const service = groupField({
   motion: choiceField(motions, "How the shaft moves."),
-  fluids: optional(listField(textField(), { max: 60 }, "Everything that may touch the packing, by id: answer fluids lists them.")),
+  fluids: optional(listField(idField("fluid"), { max: 60 }, "Everything that may touch the packing, by id: answer fluids lists them.")),
   temperature: optional(quantityField("temperature", "At the packing, not in the tank.")),
   pressure: optional(quantityField("pressure", "In the box.")),
   speed: optional(quantityField("speed", "Of the shaft surface.")),
@@ -50,9 +50,9 @@ const service = groupField({
   sleeve: optional(
     textOrGroup(
       "material",
-      textField("Id of a sleeve material."),
+      idField("sleeve", "Id of a sleeve material."),
       groupField({
-        material: optional(textField("Id of a sleeve material.")),
+        material: optional(idField("sleeve", "Id of a sleeve material.")),
         hardness: optional(numberField()),
         scale: optional(choiceField(hardnessScales, "Scale of the hardness; Brinell when left out.")),
         wetWhenIdle: optional(yesNoField("Whether it stands wet while idle.")),
@@ -127,7 +127,7 @@ export const materialsAnswers: readonly AnyAnswer[] = [
     about: "What lantern ring, end rings and sleeve can be of, and which lantern rings stand this temperature and these fluids.",
     question: groupField({
       temperature: optional(quantityField("temperature", "At the packing.")),
-      fluids: optional(listField(textField(), { max: 60 }, "Everything that may touch them, by id.")),
+      fluids: optional(listField(idField("fluid"), { max: 60 }, "Everything that may touch them, by id.")),
       style: optional(textField("Style of the packing, for the end rings that go with it.")),
     }),
     answer: groupShape({ lanterns: listShape(lanternShape), ends: listShape(endRingShape), sleeves: listShape(sleeveShape) }),

@@ -2,7 +2,17 @@ import { nutConditions, seatings } from "@ringwright/core/gland";
 import { rodServices, rodSet } from "@ringwright/core/rods";
 import { stemFriction, stemGovernors, stemLoad, stemSets } from "@ringwright/core/stems";
 import { type AnyAnswer, answer } from "../answer.ts";
-import { choiceField, countField, groupField, numberField, optional, quantityField, textField, yesNoField } from "../field.ts";
+import {
+  choiceField,
+  countField,
+  designationField,
+  groupField,
+  numberField,
+  optional,
+  quantityField,
+  textField,
+  yesNoField,
+} from "../field.ts";
 import { bandShape, choiceShape, groupShape, maybe, numberShape, quantityShape, yesNoShape } from "../shape.ts";
 
 const ratio = optional(numberField({}, "Radial over axial stress; 0.5 when not said."));
@@ -23,7 +33,7 @@ export const stemsAnswers: readonly AnyAnswer[] = [
       thread: textField("M12, M12x1.25, 1/2-13, 5/8-11 UNC.", 60),
       nutFactor: optional(numberField({}, "K in torque = K times load times thread diameter.")),
       nutCondition: optional(choiceField(nutConditions, "Instead of a nut factor.")),
-      propertyClass: optional(textField("As marked: 8.8, A2-70, B7; unknown counts as the lowest.", 40)),
+      propertyClass: optional(designationField("As marked: 8.8, A2-70, B7; unknown counts as the lowest.", 40)),
       packedLength: quantityField("length"),
       friction: numberField({}, "Coefficient of friction of packing on stem."),
       ratio,

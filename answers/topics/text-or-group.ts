@@ -5,7 +5,7 @@ export function textOrGroup<N extends string, T, G extends { readonly [K in N]?:
   return {
     schema: { anyOf: [word.schema, group.schema] },
     read(raw, path, reader) {
-      if (typeof raw !== "string") return group.read(raw, path, reader);
+      if (typeof raw !== "string" && typeof raw !== "number") return group.read(raw, path, reader);
       const read = word.read(raw, path, reader);
       return read.ok ? { ok: true, value: { [name]: read.value } as unknown as G } : read;
     },
