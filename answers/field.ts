@@ -64,10 +64,17 @@ function unknown(path: string, raw: Json | undefined, allowed: readonly string[]
   return { kind: "unknown-field", input: path, ...given(raw), allowed, id: "unknown-field", with: { typed: path } };
 }
 
+const unreadIds = { malformed: "not-a-quantity", missing: "unit-missing", "wrong-unit": "wrong-unit", "outside-range": "number-too-large" };
+
+/** The sentence for a text that is no quantity. */
+export function unreadId(reason: Unread): string {
+  if (reason.kind === "wrong-unit" && reason.from) return reason.from === "absolute" ? "absolute-not-gauge" : "gauge-not-absolute";
+  return unreadIds[reason.kind];
+}
+
 function unread<T>(path: string, raw: Json, reason: Unread): Read<T> {
   const allowed = "allowed" in reason ? { allowed: reason.allowed } : {};
-  const ids = { malformed: "not-a-quantity", missing: "unit-missing", "wrong-unit": "wrong-unit", "outside-range": "number-too-large" };
-  return no({ kind: reason.kind, input: path, ...given(raw), ...allowed, id: ids[reason.kind] });
+  return no({ kind: reason.kind, input: path, ...given(raw), ...allowed, id: unreadId(reason) });
 }
 
 /**

@@ -1,7 +1,7 @@
 import { allowedUnits, type Kind, parseQuantity, siUnits } from "@ringwright/core/units";
-import { begin, rule, type Warning } from "@ringwright/core/workings";
+import { begin, refuse, rule, type Warning } from "@ringwright/core/workings";
 import { type AnyAnswer, answer } from "../answer.ts";
-import { choiceField, groupField, optional, textField } from "../field.ts";
+import { choiceField, groupField, optional, textField, unreadId } from "../field.ts";
 import { groupShape, maybe, numberShape, textShape } from "../shape.ts";
 
 const kindsAsked = [
@@ -44,6 +44,9 @@ const conversion = new Map(
   ]),
 );
 
+/** Kinds that nothing can be below: absolute temperature, and pressure above vacuum. */
+const countsFromNothing: ReadonlySet<Kind> = new Set<Kind>(["temperature", "absolute-pressure"]);
+
 export const unitsAnswers: readonly AnyAnswer[] = [
   answer({
     name: "quantity",
@@ -57,12 +60,6 @@ export const unitsAnswers: readonly AnyAnswer[] = [
     work({ text, kind, beside }) {
       const read = parseQuantity(text, kind, beside);
       if (!read.ok) {
-        const ids = {
-          malformed: "not-a-quantity",
-          missing: "unit-missing",
-          "wrong-unit": "wrong-unit",
-          "outside-range": "number-too-large",
-        } as const;
         const allowed = allowedUnits(kind);
         return {
           ok: false,
@@ -71,12 +68,16 @@ export const unitsAnswers: readonly AnyAnswer[] = [
             input: "text",
             given: text,
             allowed,
-            says: { id: ids[read.unread.kind], with: { input: "text", given: text, allowed: allowed.join(", ") } },
+            says: { id: unreadId(read.unread), with: { input: "text", given: text, allowed: allowed.join(", ") } },
           },
         };
       }
       const work = begin();
       const { value, unit, mayMean } = read.quantity;
+      if (countsFromNothing.has(kind) && value < 0) {
+        const says = { id: "below-nothing", with: { input: "text", given: text } };
+        return refuse({ kind: "impossible", input: "text", given: text, allowed: { min: 0, unit: siUnits[kind] }, says });
+      }
       const shared = conversion.get(kind);
       if (shared) work.step(shared, [], value);
       if (mayMean !== undefined) work.warn(mayMeanOther(text, kind, value, mayMean));

@@ -158,7 +158,16 @@ test("how the nuts are lubricated stands in for a nut factor, with its spread sh
     expect(assumed?.min).toBeLessThanOrEqual(factor);
     expect(assumed?.max).toBeGreaterThanOrEqual(factor);
   }
-  expect(refusalOf(glandLoad(bare, facts))).toMatchObject({ kind: "not-known", input: "nutFactor" });
+});
+
+test("with nothing said of the nuts a pump's torque rests on the factor as received, and says so; a stem's is refused", () => {
+  const { nutFactor: _, ...bare } = pump;
+  const answer = glandLoad(bare, facts);
+  expect(found(answer).torque).toBeCloseTo(load({ nutFactor: 0.2 }).torque, 12);
+  const rule = answer.ok ? answer.workings.find(([step]) => step.id === "nut-factor-unknown")?.[0] : undefined;
+  expect(rule?.assumed).toEqual({ min: 0.12, max: 0.25 });
+  expect(answer.ok && answer.warnings).toContainEqual(expect.objectContaining({ kind: "gap", input: "nutFactor" }));
+  expect(refusalOf(glandLoad({ ...bare, motion: "rising-stem" }, facts))).toMatchObject({ kind: "not-known", input: "nutFactor" });
 });
 
 property(

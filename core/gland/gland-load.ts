@@ -3,7 +3,7 @@ import type { Force, GaugePressure, Length, Stress, Torque } from "../units/inde
 import { type Answer, type Band, begin, outside, rule, type Workings } from "../workings/index.ts";
 import { noAnnulus, packingArea } from "./annulus.ts";
 import type { GlandFacts } from "./gland-facts.ts";
-import { type NutFactorGiven, nutFactorOf, scattered } from "./nut-condition.ts";
+import { assumedNutFactor, type NutFactorGiven, nutFactorOf, scattered } from "./nut-condition.ts";
 import { nutLoad } from "./nut-load.ts";
 import { findThread, type Thread } from "./thread.ts";
 
@@ -93,7 +93,8 @@ export interface GlandLoad {
  *
  * Units: stress, pressure (gauge) Pa; force N; torque N*m; length m.
  * Range: 0 < shaft < bore ≤ 6 m, stress 0 to 1 GPa, pressure 0 to 100 MPa, 1 to 48 nuts, nut factor 0.02 to 1; refused outside.
- * A nut factor outside 0.1 to 0.3 and a torque under 5 N*m are flagged. Without nut factor or nut condition: `not-known`.
+ * A nut factor outside 0.1 to 0.3 and a torque under 5 N*m are flagged. Without nut factor or nut condition
+ * the factor as received is assumed and said; for a stem, whose torque is set, it is `not-known`.
  * Source: packing maker's valve torque sheet of 1996 (torque), geometry, force balance.
  * @example glandLoad({ shaft, bore, glandStress, nuts: 2, thread: "M12", nutFactor: 0.2 }, facts)
  */
@@ -112,7 +113,9 @@ export function glandLoad(given: GlandLoadGiven, facts: GlandFacts): Answer<Glan
   const thread = findThread(given.thread, facts.threads);
   if (!thread.ok) return thread;
   const work = begin();
-  const factor = nutFactorOf(work, given, facts.nutFactors);
+  const said = given.nutFactor !== undefined || given.nutCondition !== undefined;
+  const torqueIsSet = given.motion !== undefined && isStem(given.motion);
+  const factor = (said || torqueIsSet ? undefined : assumedNutFactor(work, facts.nutFactors)) ?? nutFactorOf(work, given, facts.nutFactors);
   if (!factor.ok) return factor;
   work.take(thread);
   const area = packingArea(work, shaft, bore);

@@ -64,7 +64,15 @@ export interface NutFactorGiven {
   readonly nutCondition?: NutCondition;
 }
 
-/** The nut factor as given, or the one that stands for how the nuts are lubricated; without either there is no torque. */
+/** The nut factor as received, with the spread from anti-seize to dry: for a torque that no one will set. */
+export function assumedNutFactor(work: Workings, facts: NutFactorFacts): { readonly ok: true; readonly value: number } | undefined {
+  const found = facts.byCondition.get("unknown");
+  if (!found) return undefined;
+  work.warn({ kind: "gap", input: "nutFactor", says: { id: "nut-factor-assumed", with: { value: found.value } } });
+  return { ok: true, value: work.assume(found.rule, found.value) };
+}
+
+/** The nut factor as given, or the one that stands for how the nuts are lubricated; without either there is no torque to set. */
 export function nutFactorOf(
   work: Workings,
   { nutFactor, nutCondition }: NutFactorGiven,

@@ -74,6 +74,16 @@ describe("what people write for other things", () => {
     ["1 cP", "viscosity", 0.001],
     ["30°", "angle", Math.PI / 6],
     ["1.2 kN", "force", 1200],
+    ["100 lb", "force", 444.82216152605],
+    ["30 N.m", "torque", 30],
+    ["25 ft.lb", "torque", 25 * 1.3558179483314],
+    ["20 ℃", "temperature", 293.15],
+    ["3 L/s", "flow", 0.003],
+    ["30 m/min", "speed", 0.5],
+    ["50 µL", "volume", 5e-8],
+    ["2 bar (abs)", "absolute-pressure", 200000],
+    ["2 bar abs.", "absolute-pressure", 200000],
+    ["1 kgf/cm2 g", "pressure", 98066.5],
   ];
   for (const [text, kind, value] of cases) {
     test(`${text} is a ${kind}`, () => expect(Math.abs(parsed(text, kind) / value - 1)).toBeLessThan(1e-14));
@@ -100,8 +110,9 @@ test("three digits after a single comma are read as decimals, and the other read
 });
 
 test("a gauge reading is not taken for an absolute one, nor the other way round", () => {
-  expect(parseQuantity("30 psia", "pressure")).toMatchObject({ ok: false, unread: { kind: "wrong-unit" } });
-  expect(parseQuantity("30 psig", "absolute-pressure")).toMatchObject({ ok: false, unread: { kind: "wrong-unit" } });
+  expect(parseQuantity("30 psia", "pressure")).toMatchObject({ ok: false, unread: { kind: "wrong-unit", from: "absolute" } });
+  expect(parseQuantity("30 psig", "absolute-pressure")).toMatchObject({ ok: false, unread: { kind: "wrong-unit", from: "gauge" } });
+  expect(parseQuantity("30 mm", "pressure")).not.toHaveProperty("unread.from");
 });
 
 test("millipascal is never read as megapascal, nor megametre as millimetre", () => {

@@ -18,7 +18,14 @@ export interface Typed<K extends Kind = Kind> {
 export type Unread =
   | { readonly kind: "malformed"; readonly typed: string }
   | { readonly kind: "missing"; readonly typed: string; readonly allowed: readonly string[] }
-  | { readonly kind: "wrong-unit"; readonly typed: string; readonly unit: string; readonly allowed: readonly string[] }
+  | {
+      readonly kind: "wrong-unit";
+      readonly typed: string;
+      readonly unit: string;
+      /** What a pressure was said to count from, where that is what does not fit. */
+      readonly from?: "gauge" | "absolute";
+      readonly allowed: readonly string[];
+    }
   | { readonly kind: "outside-range"; readonly typed: string };
 
 export type Parsed<K extends Kind> = { readonly ok: true; readonly quantity: Typed<K> } | { readonly ok: false; readonly unread: Unread };
@@ -88,7 +95,10 @@ function readFeet(text: string): ReadNumber | undefined {
 
 /** What a pressure unit says about where it counts from: `bar(g)`, `psia`. */
 function reference(text: string): { unit: string; from?: "gauge" | "absolute" } {
-  const found = /^(?<unit>bar|psi|kPa|MPa|mbar|Pa)\s*(?:\((?<bracket>[ga])\)|(?<letter>[ga])|\s(?<word>abs|gauge|absolute))$/iu.exec(text);
+  const found =
+    /^(?<unit>bar|psi|kPa|MPa|mbar|Pa|kgf?\/cm[2²])\s*(?:\(\s*(?<bracket>g|a|abs|gauge|absolute)\.?\s*\)|(?<letter>[ga])|\s(?<word>abs|gauge|absolute)\.?)$/iu.exec(
+      text,
+    );
   if (!found?.groups) return { unit: text };
   const mark = (found.groups.bracket ?? found.groups.letter ?? found.groups.word ?? "").toLowerCase();
   return { unit: found.groups.unit ?? "", from: mark.startsWith("a") ? "absolute" : "gauge" };
@@ -105,7 +115,9 @@ function unitFor(kind: Kind, text: string): Unit | undefined {
   if (from === "absolute" && kind !== "absolute-pressure") return undefined;
   if (from === "gauge" && kind !== "pressure") return undefined;
   // Beside an angle or a temperature the bare degree sign is an angle; inch and foot marks are lengths.
-  const unit = findUnit(bare);
+  // A pound is a force where a force is asked for.
+  const found = findUnit(bare);
+  const unit = kind === "force" && found?.symbol === "lb" ? units.get("lbf") : found;
   return unit?.kinds.includes(kind) ? unit : undefined;
 }
 
@@ -127,8 +139,14 @@ export function parseQuantity<K extends Kind>(typed: string, kind: K, beside?: s
   const allowed = allowedUnits(kind);
   if (!spelt) return { ok: false, unread: { kind: "missing", typed, allowed } };
   const unit = unitFor(kind, spelt);
-  if (!unit) return { ok: false, unread: { kind: "wrong-unit", typed, unit: spelt, allowed } };
+  if (!unit) return { ok: false, unread: wrongUnit(typed, kind, spelt) };
   return finish(typed, kind, number, unit);
+}
+
+function wrongUnit(typed: string, kind: Kind, unit: string): Unread {
+  const { from } = reference(unit);
+  const other = (from === "absolute" && kind === "pressure") || (from === "gauge" && kind === "absolute-pressure");
+  return { kind: "wrong-unit", typed, unit, ...(from && other ? { from } : {}), allowed: allowedUnits(kind) };
 }
 
 function finish<K extends Kind>(typed: string, kind: K, number: ReadNumber, unit: Unit): Parsed<K> {
@@ -147,7 +165,7 @@ export function readQuantity<K extends Kind>(value: number, spelt: string, kind:
   const typed = `${value} ${spelt}`;
   if (!Number.isFinite(value)) return { ok: false, unread: { kind: "outside-range", typed } };
   const unit = unitFor(kind, spelt);
-  if (!unit) return { ok: false, unread: { kind: "wrong-unit", typed, unit: spelt, allowed: allowedUnits(kind) } };
+  if (!unit) return { ok: false, unread: wrongUnit(typed, kind, spelt) };
   return finish(typed, kind, { value, unit: spelt }, unit);
 }
 

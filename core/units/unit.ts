@@ -40,6 +40,7 @@ const list: readonly Unit[] = [
   { symbol: "m3", kinds: ["volume"], factor: [1, 1], shown: "m³", also: [] },
   { symbol: "L", kinds: ["volume"], factor: [1, 1000], also: ["l", "litre", "litres", "liter", "liters"] },
   { symbol: "mL", kinds: ["volume"], factor: [1, 1000000], also: ["ml", "cc", "cm3"] },
+  { symbol: "uL", kinds: ["volume"], factor: [1, 1000000000], shown: "µL", also: ["µl", "mm3"] },
   { symbol: "gal", kinds: ["volume"], factor: [473176473, 125000000000], also: ["usgal", "gallon", "gallons"] },
   { symbol: "rad", kinds: ["angle"], factor: [1, 1], also: ["radian", "radians"] },
   { symbol: "deg", kinds: ["angle"], factor: [Math.PI, 180], shown: "°", also: ["°", "degree", "degrees"] },
@@ -47,6 +48,7 @@ const list: readonly Unit[] = [
   { symbol: "min", kinds: ["time"], factor: [60, 1], also: ["minute", "minutes"] },
   { symbol: "h", kinds: ["time"], factor: [3600, 1], also: ["hr", "hour", "hours"] },
   { symbol: "m/s", kinds: ["speed"], factor: [1, 1], also: ["mps"] },
+  { symbol: "m/min", kinds: ["speed"], factor: [1, 60], also: [] },
   { symbol: "ft/min", kinds: ["speed"], factor: [127, 25000], also: ["fpm"] },
   { symbol: "ft/s", kinds: ["speed"], factor: [381, 1250], also: ["fps"] },
   { symbol: "rad/s", kinds: ["rotation"], factor: [1, 1], also: [] },
@@ -60,13 +62,30 @@ const list: readonly Unit[] = [
   { symbol: "kN", kinds: ["force"], factor: [1000, 1], also: [] },
   { symbol: "lbf", kinds: ["force"], factor: lbf, also: ["lb-force"] },
   { symbol: "kgf", kinds: ["force"], factor: [196133, 20000], also: ["kp"] },
-  { symbol: "N*m", kinds: ["torque"], factor: [1, 1], shown: "N·m", also: ["nm", "n-m"] },
+  { symbol: "N*m", kinds: ["torque"], factor: [1, 1], shown: "N·m", also: ["nm", "n-m", "n.m"] },
   {
     symbol: "ft*lbf",
     kinds: ["torque"],
     factor: [3389544870828501, 2500000000000000],
     shown: "ft·lbf",
-    also: ["lbf*ft", "ft*lb", "lb*ft", "ftlb", "lbft", "ftlbf", "lbfft", "ft-lb", "ft-lbs", "ft-lbf", "lb-ft", "lbf-ft", "foot-pounds"],
+    also: [
+      "lbf*ft",
+      "ft*lb",
+      "lb*ft",
+      "ftlb",
+      "lbft",
+      "ftlbf",
+      "lbfft",
+      "ft-lb",
+      "ft-lbs",
+      "ft-lbf",
+      "ft.lb",
+      "ft.lbf",
+      "lb.ft",
+      "lb-ft",
+      "lbf-ft",
+      "foot-pounds",
+    ],
   },
   {
     symbol: "in*lbf",
@@ -89,6 +108,7 @@ const list: readonly Unit[] = [
   { symbol: "m3/s", kinds: ["flow"], factor: [1, 1], shown: "m³/s", also: [] },
   { symbol: "m3/h", kinds: ["flow"], factor: [1, 3600], shown: "m³/h", also: ["m3/hr"] },
   { symbol: "L/min", kinds: ["flow"], factor: [1, 60000], also: ["lpm"] },
+  { symbol: "L/s", kinds: ["flow"], factor: [1, 1000], also: [] },
   { symbol: "L/h", kinds: ["flow"], factor: [1, 3600000], also: ["l/hr"] },
   { symbol: "mL/min", kinds: ["flow"], factor: [1, 60000000], also: ["cc/min", "cm3/min"] },
   { symbol: "gal/min", kinds: ["flow"], factor: [157725491, 2500000000000], also: ["gpm", "usgpm"] },
@@ -96,8 +116,8 @@ const list: readonly Unit[] = [
   { symbol: "kW", kinds: ["power"], factor: [1000, 1], also: [] },
   { symbol: "hp", kinds: ["power"], factor: [745.6998715822702, 1], also: ["bhp"] },
   { symbol: "K", kinds: temperatureKinds, factor: [1, 1], also: ["kelvin"] },
-  { symbol: "degC", kinds: temperatureKinds, factor: [1, 1], zero: 273.15, shown: "°C", also: ["°c", "c", "celsius"] },
-  { symbol: "degF", kinds: temperatureKinds, factor: [5, 9], zero: 459.67, shown: "°F", also: ["°f", "f", "fahrenheit"] },
+  { symbol: "degC", kinds: temperatureKinds, factor: [1, 1], zero: 273.15, shown: "°C", also: ["°c", "℃", "c", "celsius"] },
+  { symbol: "degF", kinds: temperatureKinds, factor: [5, 9], zero: 459.67, shown: "°F", also: ["°f", "℉", "f", "fahrenheit"] },
   { symbol: "J/(kg*K)", kinds: ["heat-capacity"], factor: [1, 1], shown: "J/(kg·K)", also: ["j/kg/k", "j/kgk"] },
   { symbol: "kJ/(kg*K)", kinds: ["heat-capacity"], factor: [1000, 1], shown: "kJ/(kg·K)", also: ["kj/kg/k", "kj/kgk"] },
   { symbol: "W/K", kinds: ["conductance"], factor: [1, 1], also: [] },
@@ -153,7 +173,7 @@ for (const unit of list) {
  * @example findUnit("ft-lb")?.symbol // "ft*lbf"
  */
 export function findUnit(text: string): Unit | undefined {
-  const tidy = tidyUnit(text);
+  const tidy = tidyUnit(text).replace(/\.$/u, "");
   // Mega and milli differ by a thousand million: where only case tells them apart, it must be right.
   if (/^(?:MPa\*?s|Mm|mPa|mW|mN)$/u.test(tidy)) return undefined;
   return spellings.get(tidy) ?? spellings.get(tidy.toLowerCase());

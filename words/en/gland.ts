@@ -4,6 +4,8 @@ export const glandSentences: Readonly<Record<string, string>> = {
   "thread-not-known": "“{given}” is not a thread known here. Write it as M12, M12x1.25 or 1/2-13 UNC.",
   "thread-needs-pitch": "“{given}” may be a coarse or a fine thread: {names}. Count the threads to the inch.",
   "class-not-known": "“{given}” is not a stud class known here. Without a mark on the stud, write unknown: the lowest class is then taken.",
+  "nut-factor-assumed":
+    "How the nuts are lubricated is not known: {value} was taken as the nut factor, as received. The torque is as uncertain.",
   "nut-factor-not-known": "Torque needs a nut factor, or how the nuts are: as received, oiled or with anti-seize.",
   "stud-ungraded": "No class is marked on the stud, so the lowest, {class}, is reckoned with. Look at the stud's end.",
   "stud-yield-for-proof": "For class {class} no proof load is printed. Its 0.2 % stress stands in for it.",

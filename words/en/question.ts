@@ -7,6 +7,9 @@ export const questionSentences: Readonly<Record<string, string>> = {
   "value-missing": "{input}: “{given}” has no number.",
   "unit-missing": "{input}: “{given}” has no unit. Add one of: {allowed}.",
   "wrong-unit": "{input}: “{given}” is not in a unit that fits here. Use one of: {allowed}.",
+  "absolute-not-gauge":
+    "{input}: “{given}” counts from vacuum. Give the pressure above the atmosphere, as a gauge reads it, in one of: {allowed}.",
+  "gauge-not-absolute": "{input}: “{given}” counts from the atmosphere. Give the pressure above vacuum, in one of: {allowed}.",
   "not-a-quantity": "{input}: “{given}” could not be read as a number with a unit, such as 45 mm or 1 3/4 in.",
   "number-too-large": "{input}: “{given}” is too large to be a number.",
   "not-a-number": "{input}: “{given}” is not a number.",
@@ -25,6 +28,7 @@ export const questionSentences: Readonly<Record<string, string>> = {
   "question-empty": "The question is empty.",
   "question-too-deep": "The question goes more than {deepest} groups deep.",
   "name-twice": "“{typed}” stands there twice. Keep one of the two.",
+  "below-nothing": "{input}: “{given}” is below the lowest that there is.",
   "comma-or-thousands": "{input}: “{typed}” was read as {read}. If the comma marks thousands, it is {other}: write it without.",
   "outside-range": "{input}: {given} is not a number to work with.",
   "outside-range-from": "{input}: {given} is too little to work with; {low} or more will do.",
