@@ -187,7 +187,7 @@ const rows: readonly Row[] = [
     fields: "thread propertyClass?",
     question: { thread: "M12", propertyClass: "8.8" },
     members: "stressArea proofLoad pitch",
-    figures: { stressArea: 84.26653302773304e-6, proofLoad: 48900, pitch: 0.00175 },
+    figures: { stressArea: 84.266533027733e-6, proofLoad: 48900, pitch: 0.00175 },
     by: "ISO 898-1: π/4 ((d₂ + d₃) / 2)², d₂ = d − 3/4 H, d₃ = d − 17/12 H, and the printed proof load",
   },
   {
