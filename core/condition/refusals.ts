@@ -1,24 +1,56 @@
-import { outside, type Refused, refuse } from "../workings/index.ts";
+import { notWithin, outside, type Range, type Refused, refuse, within } from "../workings/index.ts";
 import type { ConditionFacts } from "./limits.ts";
-import { type ConditionQuestion, conditionReadings } from "./question.ts";
+import { type ConditionQuestion, type ConditionReading, conditionReadings } from "./question.ts";
+
+const lengths: Range = { min: 0, max: 5 };
+const sizes: Range = { min: Number.MIN_VALUE, max: 5 };
+const hardnesses: Range = { min: 0, max: 1500 };
+const sizeNames = ["shaft", "bore", "section"] as const satisfies readonly (keyof ConditionQuestion)[];
 
 /** What in a survey cannot be worked with, by name. */
 export function unusable(given: ConditionQuestion, items: ConditionFacts): Refused | undefined {
-  const length = { min: 0, max: 5 };
-  const positive = { min: Number.MIN_VALUE, max: 5 };
-  const named = conditionReadings.flatMap((name) => (given[name] === undefined ? [] : [[name, given[name], length, "m"] as const]));
-  const sizes = (["shaft", "bore", "section"] as const).flatMap((name) =>
-    given[name] === undefined ? [] : [[name, given[name], positive, "m"] as const],
+  return (
+    oneOutside(given, sizeNames, sizes) ??
+    oneOutside(given, conditionReadings, lengths) ??
+    gapOutside(given) ??
+    (given.uncertainties && spreadOutside(given.uncertainties)) ??
+    (given.hardness === undefined ? undefined : notWithin("hardness", given.hardness, hardnesses, "1")) ??
+    notFour(given) ??
+    notLarger(given) ??
+    unusableHouseLimit(given, items)
   );
-  const gaps = (given.clockGaps ?? []).map((gap, i) => [`clockGaps[${i}]`, gap, length, "m"] as const);
-  const spreads = Object.entries(given.uncertainties ?? {}).map(([name, u]) => [`uncertainties.${name}`, u, length, "m"] as const);
-  const hardness = given.hardness === undefined ? [] : [["hardness", given.hardness, { min: 0, max: 1500 }, "1"] as const];
-  const refused = outside([...sizes, ...named, ...gaps, ...spreads, ...hardness]);
-  if (refused) return refused;
-  if (given.clockGaps && given.clockGaps.length !== 4) {
-    return refuse({ kind: "impossible", input: "clockGaps", given: given.clockGaps.length, says: { id: "condition-four-gaps" } });
+}
+
+function oneOutside(
+  given: ConditionQuestion,
+  names: readonly (ConditionReading | (typeof sizeNames)[number])[],
+  range: Range,
+): Refused | undefined {
+  for (const name of names) {
+    const value = given[name];
+    const refused = value === undefined ? undefined : notWithin(name, value, range, "m");
+    if (refused) return refused;
   }
-  return notLarger(given) ?? unusableHouseLimit(given, items);
+  return undefined;
+}
+
+function gapOutside({ clockGaps = [] }: ConditionQuestion): Refused | undefined {
+  for (let i = 0; i < clockGaps.length; i++) {
+    const gap = clockGaps[i] ?? Number.NaN;
+    const refused = within(lengths, gap) ? undefined : notWithin(`clockGaps[${i}]`, gap, lengths, "m");
+    if (refused) return refused;
+  }
+  return undefined;
+}
+
+function spreadOutside(uncertainties: NonNullable<ConditionQuestion["uncertainties"]>): Refused | undefined {
+  return outside(Object.entries(uncertainties).map(([name, u]) => [`uncertainties.${name}`, u, lengths, "m"] as const));
+}
+
+function notFour({ clockGaps }: ConditionQuestion): Refused | undefined {
+  return clockGaps && clockGaps.length !== 4
+    ? refuse({ kind: "impossible", input: "clockGaps", given: clockGaps.length, says: { id: "condition-four-gaps" } })
+    : undefined;
 }
 
 function notLarger({ shaft, bore }: ConditionQuestion): Refused | undefined {
@@ -35,7 +67,10 @@ function notLarger({ shaft, bore }: ConditionQuestion): Refused | undefined {
 
 /** A house limit must be for a point that is measured, and say how much. */
 function unusableHouseLimit(given: ConditionQuestion, items: ConditionFacts): Refused | undefined {
-  for (const [i, house] of (given.houseLimits ?? []).entries()) {
+  const houses = given.houseLimits ?? [];
+  for (let i = 0; i < houses.length; i++) {
+    const house = houses[i];
+    if (!house) continue;
     const item = items.find((one) => one.id === house.item && one.field !== undefined);
     if (!item) {
       const allowed = items.filter((one) => one.field !== undefined).map((one) => one.id);

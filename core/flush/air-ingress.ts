@@ -1,5 +1,5 @@
 import { type GaugePressure, quantity } from "../units/index.ts";
-import { type Answer, type Band, begin, outside, refuse, rule } from "../workings/index.ts";
+import { type Answer, type Band, begin, type Filling, outside, refuse, rule } from "../workings/index.ts";
 
 export const airStates = ["in", "may", "out"] as const;
 /** Whether air is drawn in through the packing: yes, perhaps, no. */
@@ -97,10 +97,10 @@ export function airIngress(given: {
   const stateOf = (usual: number, lowest: number): AirState => (usual <= 0 ? "in" : lowest <= near ? "may" : "out");
   const running = stateOf(boxPressureGauge, boxLowestGauge);
   const standing = suctionGauge === undefined ? undefined : stateOf(suctionGauge, suctionGauge);
-  const states = { running, ...(standing === undefined ? {} : { standing }) };
+  const found: Filling<AirIngress> = standing === undefined ? { running, advice: "none" } : { running, standing, advice: "none" };
 
   if (standing === undefined) work.warn({ kind: "gap", input: "suctionGauge", says: { id: "air-standing-not-known" } });
-  if (running === "out" && (standing === undefined || standing === "out")) return work.found<AirIngress>({ ...states, advice: "none" });
+  if (running === "out" && (standing === undefined || standing === "out")) return work.found<AirIngress>(found);
 
   if (running !== "out") work.warn({ kind: "limit", input: "boxPressureGauge", says: { id: "air-comes-in-running" }, citation: handbook });
   else work.warn({ kind: "limit", input: "suctionGauge", says: { id: "air-comes-in-standing" }, citation: handbook });
@@ -108,9 +108,12 @@ export function airIngress(given: {
   if (!longSuction) {
     if (standing === "in" || standing === "may")
       work.warn({ kind: "note", input: "suctionGauge", says: { id: "bypass-stops-with-the-pump" } });
-    return work.found<AirIngress>({ ...states, advice: "bypass-from-discharge" });
+    found.advice = "bypass-from-discharge";
+    return work.found<AirIngress>(found);
   }
   const { min = 0, max = 0 } = supplyRule.assumed ?? {};
   const supply = { low: work.assume(supplyRule, min as GaugePressure), high: work.assume(supplyRule, max as GaugePressure) };
-  return work.found<AirIngress>({ ...states, advice: "independent-supply", supply });
+  found.advice = "independent-supply";
+  found.supply = supply;
+  return work.found<AirIngress>(found);
 }

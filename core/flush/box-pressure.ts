@@ -103,7 +103,8 @@ export function boxPressure(given: BoxPressureGiven, facts: BoxPressureFacts): A
     work.warn({ kind: "note", input: "design", says: { id: "worn-rings-raise-box-pressure" }, citation: { source: "common-practice" } });
   }
   if (discharge === suction) work.warn({ kind: "note", input: "discharge", says: { id: "pump-makes-no-pressure" } });
-  return work.found({ ...computed, basis: "design" as const });
+  const { typical, band: likely, published } = computed;
+  return work.found({ typical, band: likely, published, basis: "design" as const });
 }
 
 function byDesign(work: Workings, suction: GaugePressure, discharge: GaugePressure, facts: BoxDesignFacts) {
@@ -115,8 +116,12 @@ function byDesign(work: Workings, suction: GaugePressure, discharge: GaugePressu
   };
   const rise = riseBy(facts.typical);
   const rises = facts.published.map(riseBy);
-  const least = Math.min(rise, ...rises);
-  const most = Math.max(rise, ...rises);
+  let least = rise;
+  let most = rise;
+  for (const one of rises) {
+    least = Math.min(least, one);
+    most = Math.max(most, one);
+  }
   const low = work.step(rules.lowestRise, [rise, least], Math.max(0, Math.min(rise / 2, least)));
   const high = work.step(rules.highestRise, [rise, most, differential], Math.min(differential, Math.max(1.5 * rise, most)));
   return {

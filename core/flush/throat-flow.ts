@@ -108,7 +108,7 @@ function liquidOf(
   const temperature = given.temperature ?? work.assume(rules.temperatureTaken, rules.temperatureUsual);
   const found = water({ temperature, pressure: standardAtmosphere as AbsolutePressure });
   if (!found.ok) return found;
-  const liquid = work.take({ ...found, workings: found.workings.filter(([{ id, name }]) => used.has(name ?? id)) });
+  const liquid = work.take(found, ([{ id, name }]) => used.has(name ?? id));
   if (liquid.phase === "liquid") return liquid;
   return refuse({ kind: "impossible", input: "temperature", given: temperature, says: { id: "throat-water-boils" } });
 }

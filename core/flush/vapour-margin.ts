@@ -7,7 +7,7 @@ import {
   type Temperature,
   type TemperatureDifference,
 } from "../units/index.ts";
-import { type Answer, begin, outside, refuse, rule } from "../workings/index.ts";
+import { type Answer, begin, type Filling, outside, refuse, rule } from "../workings/index.ts";
 import { absolutePressure, atmosphereRange } from "./absolute.ts";
 
 export const vapourVerdicts = ["flashes", "close", "clear"] as const;
@@ -163,6 +163,7 @@ export function vapourMargin(given: {
   } as const;
   if (verdict === "flashes") work.warn({ ...about, says: { id: "box-flashes" } });
   if (verdict === "close") work.warn({ ...about, says: { id: "box-close-to-flashing" } });
-  const found = { verdict, boxAbsolute, faceTemperature, vapourAbsolute: vapour, margin } as const;
-  return work.found<VapourMargin>(temperatureMargin === undefined ? found : { ...found, temperatureMargin });
+  const found: Filling<VapourMargin> = { verdict, boxAbsolute, faceTemperature, vapourAbsolute: vapour, margin };
+  if (temperatureMargin !== undefined) found.temperatureMargin = temperatureMargin;
+  return work.found<VapourMargin>(found);
 }

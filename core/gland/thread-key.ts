@@ -1,3 +1,5 @@
+import { keptByName } from "../workings/index.ts";
+
 const metric = /^m ?(\d+(?:\.\d+)?)(?: ?[x-] ?(\d+(?:\.\d+)?))?$/u;
 const unified =
   /^(?:(?:(?<whole>\d+)[ -])?(?<num>\d+)\/(?<den>\d+)|(?<size>\d+(?:\.\d+)?))(?:(?: ?[-x] ?| )(?<threads>\d+))?(?: ?-? ?(?<series>unc|unf|8un|un))?(?: ?-? ?[123][ab])?$/u;
@@ -32,6 +34,13 @@ function tidy(text: string): string {
  * `m12x1.25`, `0.5-13unc`. Undefined when it is no thread designation.
  */
 export function threadKey(text: string): string | undefined {
+  return keys(text, text);
+}
+
+/** The same few threads are asked for again and again. */
+const keys = keptByName(keyOf);
+
+function keyOf(text: string): string | undefined {
   const tidied = tidy(text);
   const iso = metric.exec(tidied);
   if (iso) return iso[2] === undefined ? `m${Number(iso[1])}` : `m${Number(iso[1])}x${Number(iso[2])}`;

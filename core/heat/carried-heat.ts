@@ -65,7 +65,7 @@ export function carriedHeat(work: Workings, given: CarryingLiquid): Carried | Re
   const pressure = absolutePressure(work, gauge, given.atmosphereAbsolute);
   const found = water({ temperature, pressure });
   if (!found.ok) return found;
-  const liquid = work.take({ ...found, workings: found.workings.filter(([{ id, name }]) => used.has(name ?? id)) });
+  const liquid = work.take(found, ([{ id, name }]) => used.has(name ?? id));
   if (liquid.phase !== "liquid") {
     const says = {
       id: "liquid-already-boiling",

@@ -1,5 +1,16 @@
 import { type Length, quantity } from "../units/index.ts";
-import { type Answer, type Band, band, begin, outside, type Uncertain, uncertain, type Workings } from "../workings/index.ts";
+import {
+  type Answer,
+  type Band,
+  band,
+  begin,
+  notWithin,
+  type Range,
+  type Refused,
+  type Uncertain,
+  uncertain,
+  type Workings,
+} from "../workings/index.ts";
 import { closingRing, movementTo, warnAtStart } from "./lantern-track.ts";
 import {
   carefulGapRule,
@@ -79,19 +90,19 @@ export function lanternLimit(
     refusePort(given) ??
     refusePush(given) ??
     refuseNoRings(given) ??
-    outside([["glandGap", glandGap ?? 0, { min: 0, max: 1 }, "m"], ...uncertaintyChecks(given)]);
+    notWithin("glandGap", glandGap ?? 0, gaps, "m") ??
+    refuseUncertainties(given);
   if (refused) return refused;
   const work = begin();
   const found = reach(work, given);
   const { offset, open, shut } = found;
   const share = uniformShare(work, given);
   const closedBy = closingRing(offset, ringsThroatSide, ringsGlandSide, share, found);
-  const base = { offsetAtStart: offset, share };
   warnAtStart(work, offset, found);
-  if (open < 0) return work.found({ ...base, limits: false });
+  if (open < 0) return work.found({ offsetAtStart: offset, share, limits: false });
   if (share === 0) {
     work.warn({ kind: "note", says: { id: "lantern-does-not-move" } });
-    return work.found({ ...base, limits: false, closedBy });
+    return work.found({ offsetAtStart: offset, share, limits: false, closedBy });
   }
   const spread = spreads(work, given);
   const at = (by: typeof closingRule, limit: Length): Uncertain<Length> => {
@@ -105,7 +116,9 @@ export function lanternLimit(
     [movement.mean, coverage, movement.u],
     Math.max(0, movement.mean - coverage * movement.u) as Length,
   );
-  if (glandGap === undefined) return work.found({ ...base, limits: true, movement, carefulMovement, closedBy });
+  if (glandGap === undefined) {
+    return work.found({ offsetAtStart: offset, share, limits: true, movement, carefulMovement, closedBy });
+  }
 
   // A gap worked out from the height of the rings grows with them as the movement does, so that error cancels.
   const place = given.gapWorkedOut ? spread.fixed : spread.place;
@@ -122,7 +135,8 @@ export function lanternLimit(
   const shutBand = band(end(lateGapRule, shutting.mean, -1), end(carefulGapRule, shutting.mean, 1));
   const limits = carefulGap > 0;
   const limit: LanternLimit = {
-    ...base,
+    offsetAtStart: offset,
+    share,
     limits,
     movement,
     carefulMovement,
@@ -140,17 +154,25 @@ function upToMillimetre(gap: Length): Length {
   return quantity("length", Math.ceil(gap / millimetre - 1e-6), "mm");
 }
 
-function uncertaintyChecks(given: LanternUncertainties) {
-  const size = { min: 0, max: 0.1 };
-  return [
-    ["portFromThroatUncertainty", given.portFromThroatUncertainty ?? 0, size, "m"],
-    ["portDiameterUncertainty", given.portDiameterUncertainty ?? 0, size, "m"],
-    ["windowUncertainty", given.windowUncertainty ?? 0, size, "m"],
-    ["lanternWidthUncertainty", given.lanternWidthUncertainty ?? 0, size, "m"],
-    ["ringHeightUncertainty", given.ringHeightUncertainty ?? 0, size, "m"],
-    ["glandGapUncertainty", given.glandGapUncertainty ?? 0, size, "m"],
-    ["shareUncertainty", given.shareUncertainty ?? 0, { min: 0, max: 1 }, "1"],
-  ] as const;
+const gaps: Range = { min: 0, max: 1 };
+const errors: Range = { min: 0, max: 0.1 };
+const shares: Range = { min: 0, max: 1 };
+const lengthErrors = [
+  "portFromThroatUncertainty",
+  "portDiameterUncertainty",
+  "windowUncertainty",
+  "lanternWidthUncertainty",
+  "ringHeightUncertainty",
+  "glandGapUncertainty",
+] as const satisfies readonly (keyof LanternUncertainties)[];
+
+function refuseUncertainties(given: LanternUncertainties): Refused | undefined {
+  for (const name of lengthErrors) {
+    const value = given[name];
+    const refused = value === undefined ? undefined : notWithin(name, value, errors, "m");
+    if (refused) return refused;
+  }
+  return notWithin("shareUncertainty", given.shareUncertainty ?? 0, shares, "1");
 }
 
 /** Standard uncertainties: of offset plus reach, of the same without the rings' height, of the share as a part of it. */

@@ -67,7 +67,8 @@ export function comparePlaces(given: PlaceQuestion): LanternPlace {
   const { rings, window, portDiameter, gapTravel } = given;
   const open = (window - portDiameter) / 2;
   const shut = (window + portDiameter) / 2;
-  const lowest = offsetOf({ ...given, ringsThroatSide: 0, ringsGlandSide: rings });
+  const { ringHeight, lanternWidth, portFromThroat, belowRings = 0 as Length } = given;
+  const lowest = offsetOf({ ringsThroatSide: 0, ringHeight, lanternWidth, portFromThroat, belowRings });
   const reach = { open: open as Length, shut: shut as Length };
   const places: Place[] = [];
   let best: Place | undefined;

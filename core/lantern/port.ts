@@ -1,5 +1,5 @@
 import type { Length } from "../units/index.ts";
-import { outside, type Refused, refuse, rule, type Workings } from "../workings/index.ts";
+import { notWithin, type Range, type Refused, refuse, rule, type Workings } from "../workings/index.ts";
 
 /** A lantern ring in its set, and the flush port that it should stay under. Distances run from the throat towards the gland. */
 export interface LanternAndPort {
@@ -62,19 +62,21 @@ export interface Reach {
   readonly shut: Length;
 }
 
+const counts: Range = { min: 0, max: 100 };
+const sizes: Range = { min: Number.MIN_VALUE, max: 1 };
+const depths: Range = { min: 0, max: 10 };
+
 export function refusePort(given: LanternAndPort): Refused | undefined {
-  const size = { min: Number.MIN_VALUE, max: 1 };
   return (
-    outside([
-      ["ringsThroatSide", given.ringsThroatSide, { min: 0, max: 100 }, "1"],
-      ["ringsGlandSide", given.ringsGlandSide, { min: 0, max: 100 }, "1"],
-      ["ringHeight", given.ringHeight, size, "m"],
-      ["lanternWidth", given.lanternWidth, size, "m"],
-      ["window", given.window, size, "m"],
-      ["portFromThroat", given.portFromThroat, { min: 0, max: 10 }, "m"],
-      ["portDiameter", given.portDiameter, size, "m"],
-      ["belowRings", given.belowRings ?? 0, { min: 0, max: 10 }, "m"],
-    ]) ?? refuseWindow(given)
+    notWithin("ringsThroatSide", given.ringsThroatSide, counts, "1") ??
+    notWithin("ringsGlandSide", given.ringsGlandSide, counts, "1") ??
+    notWithin("ringHeight", given.ringHeight, sizes, "m") ??
+    notWithin("lanternWidth", given.lanternWidth, sizes, "m") ??
+    notWithin("window", given.window, sizes, "m") ??
+    notWithin("portFromThroat", given.portFromThroat, depths, "m") ??
+    notWithin("portDiameter", given.portDiameter, sizes, "m") ??
+    notWithin("belowRings", given.belowRings ?? 0, depths, "m") ??
+    refuseWindow(given)
   );
 }
 
@@ -90,7 +92,9 @@ function refuseWindow({ window, lanternWidth }: LanternAndPort): Refused | undef
 }
 
 /** The offset without workings, for comparing places. */
-export function offsetOf(given: LanternAndPort): Length {
+export function offsetOf(
+  given: Pick<LanternAndPort, "ringsThroatSide" | "ringHeight" | "lanternWidth" | "portFromThroat" | "belowRings">,
+): Length {
   return ((given.belowRings ?? 0) + given.ringsThroatSide * given.ringHeight + given.lanternWidth / 2 - given.portFromThroat) as Length;
 }
 

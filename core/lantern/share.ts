@@ -1,5 +1,5 @@
 import type { Length } from "../units/index.ts";
-import { outside, type Refused, refuse, rule, type Workings } from "../workings/index.ts";
+import { notWithin, type Range, type Refused, refuse, rule, type Workings } from "../workings/index.ts";
 
 const shareRule = rule({
   id: "lantern-share",
@@ -99,14 +99,17 @@ const weightedRule = rule({
   },
 });
 
+const shafts: Range = { min: Number.MIN_VALUE, max: 5 };
+const bores: Range = { min: Number.MIN_VALUE, max: 10 };
+const parts: Range = { min: 0, max: 1 };
+
 export function refusePush({ shaft, bore, ratio, frictionShaft, frictionBore }: FurtherPush): Refused | undefined {
-  const refused = outside([
-    ["shaft", shaft ?? 1, { min: Number.MIN_VALUE, max: 5 }, "m"],
-    ["bore", bore ?? 1, { min: Number.MIN_VALUE, max: 10 }, "m"],
-    ["ratio", ratio ?? 0.5, { min: 0, max: 1 }, "1"],
-    ["frictionShaft", frictionShaft ?? 0, { min: 0, max: 1 }, "1"],
-    ["frictionBore", frictionBore ?? 0, { min: 0, max: 1 }, "1"],
-  ]);
+  const refused =
+    notWithin("shaft", shaft ?? 1, shafts, "m") ??
+    notWithin("bore", bore ?? 1, bores, "m") ??
+    notWithin("ratio", ratio ?? 0.5, parts, "1") ??
+    notWithin("frictionShaft", frictionShaft ?? 0, parts, "1") ??
+    notWithin("frictionBore", frictionBore ?? 0, parts, "1");
   if (refused || shaft === undefined || bore === undefined || bore > shaft) return refused;
   return refuse({
     kind: "impossible",

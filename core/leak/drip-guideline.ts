@@ -1,5 +1,5 @@
 import type { VolumeFlow } from "../units/index.ts";
-import { type Answer, type Band, begin, outside, refuse } from "../workings/index.ts";
+import { type Answer, type Band, begin, type Filling, keptByName, keptFor, notWithin, type Range, refuse } from "../workings/index.ts";
 import { advise, type DripAdvice, type DripVerdict, verdictOn } from "./drip-advice.ts";
 import type { DripFacts, DripGuideline } from "./drip-facts.ts";
 import { type DripQuestion, type DripZero, neverADrip, sayWhatCounts, zeroDrip } from "./drip-question.ts";
@@ -14,17 +14,26 @@ export interface DripGuidance extends DripZero {
   readonly house?: { readonly drops: Band; readonly verdict?: DripVerdict };
 }
 
+type Choice = Required<Pick<DripQuestion, "motion" | "service" | "stage" | "material">>;
+
 /** Figures for this very service where there are any, else the general ones; of the stage and material asked for. */
-function choose(
-  facts: DripFacts,
-  { motion, service = "general", stage = "settled", material = "other" }: DripQuestion,
-): readonly DripGuideline[] {
-  const fitting = facts.guidelines.filter(
-    (entry) => entry.motions.includes(motion) && entry.stage === stage && (entry.material === undefined || entry.material === material),
-  );
-  const own = fitting.filter((entry) => entry.services.includes(service));
-  return own.length > 0 ? own : fitting.filter((entry) => entry.services.includes("general"));
+const chosenFrom = keptFor((facts: DripFacts) =>
+  keptByName(({ motion, service, stage, material }: Choice): readonly DripGuideline[] => {
+    const fitting = facts.guidelines.filter(
+      (entry) => entry.motions.includes(motion) && entry.stage === stage && (entry.material === undefined || entry.material === material),
+    );
+    const own = fitting.filter((entry) => entry.services.includes(service));
+    return own.length > 0 ? own : fitting.filter((entry) => entry.services.includes("general"));
+  }),
+);
+
+function choose(facts: DripFacts, question: DripQuestion): readonly DripGuideline[] {
+  const { motion, service = "general", stage = "settled", material = "other" } = question;
+  return chosenFrom(facts)(`${motion} ${service} ${stage} ${material}`, { motion, service, stage, material });
 }
+
+const shafts: Range = { min: 0.0005, max: 5 };
+const rates: Range = { min: 0, max: 10000 };
 
 /**
  * What others have published as the drip of a packed box, for this shaft,
@@ -43,13 +52,13 @@ function choose(
 export function dripGuideline(given: DripQuestion, facts: DripFacts): Answer<DripGuidance> {
   const { shaft, dropVolume, rate, house, motion } = given;
   const refused =
-    outside([
-      ["shaft", shaft, { min: 0.0005, max: 5 }, "m"],
-      ["dropVolume", dropVolume ?? assumedDropVolume, dropVolumeRange, "m3"],
-      ["rate", rate ?? 0, { min: 0, max: 10000 }, "1/min"],
-      ["house.low", house?.low ?? 0, { min: 0, max: 10000 }, "1/min"],
-      ["house.high", house?.high ?? house?.low ?? 0, { min: house?.low ?? 0, max: 10000 }, "1/min"],
-    ]) ?? neverADrip(given);
+    notWithin("shaft", shaft, shafts, "m") ??
+    notWithin("dropVolume", dropVolume ?? assumedDropVolume, dropVolumeRange, "m3") ??
+    notWithin("rate", rate ?? 0, rates, "1/min") ??
+    (house &&
+      (notWithin("house.low", house.low, rates, "1/min") ??
+        notWithin("house.high", house.high, { min: house.low, max: 10000 }, "1/min"))) ??
+    neverADrip(given);
   if (refused) return refused;
   const chosen = choose(facts, given);
   if (chosen.length === 0 && house === undefined) {
@@ -58,25 +67,33 @@ export function dripGuideline(given: DripQuestion, facts: DripFacts): Answer<Dri
   const work = begin();
   const volume = dropVolume ?? work.assume(assumedDropVolumeRule, assumedDropVolume);
   const spread = dropVolume === undefined ? dropVolumeSpread : { low: dropVolume, high: dropVolume };
-  const guidelines = chosen.map((guideline) => advise(work, guideline, shaft, volume, spread, rate));
+  const guidelines: DripAdvice[] = [];
+  for (const guideline of chosen) guidelines.push(advise(work, guideline, shaft, volume, spread, rate));
   sayWhatCounts(work, given);
-  return work.found<DripGuidance>({
-    guidelines,
-    ...overall(guidelines),
-    ...(house ? { house: { drops: house, ...verdictOn(rate, house) } } : {}),
-    ...zeroDrip(work, facts, given),
-  });
+  const { zeroAllowed, zeroBecause } = zeroDrip(work, facts, given);
+  const found: Filling<DripGuidance> = { guidelines, zeroAllowed };
+  spreadOver(guidelines, found);
+  if (house) found.house = { drops: house, ...verdictOn(rate, house) };
+  if (zeroBecause !== undefined) found.zeroBecause = zeroBecause;
+  return work.found<DripGuidance>(found);
 }
 
-function overall(guidelines: readonly DripAdvice[]): Pick<DripGuidance, "spread" | "flow"> {
-  const drops = guidelines.flatMap((advice) => advice.drops ?? []);
-  const flows = guidelines.flatMap((advice) => advice.flow ?? []);
-  if (drops.length === 0) return {};
-  return {
-    spread: { low: Math.min(...drops.map((band) => band.low)), high: Math.max(...drops.map((band) => band.high)) },
-    flow: {
-      low: Math.min(...flows.map((band) => band.low)) as VolumeFlow,
-      high: Math.max(...flows.map((band) => band.high)) as VolumeFlow,
-    },
-  };
+/** The widest band of all that is published, as drops and as flow. */
+function spreadOver(guidelines: readonly DripAdvice[], found: Filling<DripGuidance>): void {
+  let spread: { low: number; high: number } | undefined;
+  let flow: { low: VolumeFlow; high: VolumeFlow } | undefined;
+  for (const advice of guidelines) {
+    if (advice.drops) spread = widest(spread, advice.drops);
+    if (advice.flow) flow = widest(flow, advice.flow);
+  }
+  if (!spread || !flow) return;
+  found.spread = spread;
+  found.flow = flow;
+}
+
+function widest<Q extends number>(so: { low: Q; high: Q } | undefined, { low, high }: Band<Q>): { low: Q; high: Q } {
+  if (!so) return { low, high };
+  if (low < so.low) so.low = low;
+  if (high > so.high) so.high = high;
+  return so;
 }

@@ -1,4 +1,4 @@
-import { outside, type Refused, refuse } from "../workings/index.ts";
+import { notWithin, outside, type Range, type Refused, refuse } from "../workings/index.ts";
 import type { Item, Service } from "./question.ts";
 import { type Ready, spelt } from "./ready.ts";
 
@@ -7,19 +7,27 @@ function unknownId(input: string, given: string, allowed: Iterable<string>): Ref
   return refuse({ kind: "not-known", input, given, allowed: [...allowed], says: { id: "material-id-not-known", with: { input, given } } });
 }
 
+const temperatures: Range = { min: 1, max: 4000 };
+const pressures: Range = { min: -1.1e5, max: 1e9 };
+const speeds: Range = { min: 0, max: 300 };
+const acidities: Range = { min: -2, max: 16 };
+const hardnesses: Range = { min: 1, max: 5000 };
+const gaps: Range = { min: 0, max: 1 };
+const shares: Range = { min: 0, max: 100 };
+
 function numbersOutside(service: Service): Refused | undefined {
   const { temperature, pressure, speed, pH, sleeve, condition, index } = service;
-  return outside([
-    ["temperature", temperature ?? 300, { min: 1, max: 4000 }, "K"],
-    ["pressure", pressure ?? 0, { min: -1.1e5, max: 1e9 }, "Pa"],
-    ["speed", speed ?? 0, { min: 0, max: 300 }, "m/s"],
-    ["pH", pH ?? 7, { min: -2, max: 16 }, "1"],
-    ["sleeve.hardness", sleeve?.hardness ?? 250, { min: 1, max: 5000 }, "1"],
-    ["condition.throatGap", condition?.throatGap ?? 0, { min: 0, max: 1 }, "m"],
-    ["condition.followerGap", condition?.followerGap ?? 0, { min: 0, max: 1 }, "m"],
-    ["index.check", index?.check ?? 1, { min: 0, max: 100 }, "1"],
-    ["index.ask", index?.ask ?? 1, { min: 0, max: 100 }, "1"],
-  ]);
+  return (
+    notWithin("temperature", temperature ?? 300, temperatures, "K") ??
+    notWithin("pressure", pressure ?? 0, pressures, "Pa") ??
+    notWithin("speed", speed ?? 0, speeds, "m/s") ??
+    notWithin("pH", pH ?? 7, acidities, "1") ??
+    notWithin("sleeve.hardness", sleeve?.hardness ?? 250, hardnesses, "1") ??
+    notWithin("condition.throatGap", condition?.throatGap ?? 0, gaps, "m") ??
+    notWithin("condition.followerGap", condition?.followerGap ?? 0, gaps, "m") ??
+    notWithin("index.check", index?.check ?? 1, shares, "1") ??
+    notWithin("index.ask", index?.ask ?? 1, shares, "1")
+  );
 }
 
 function itemOutside(item: Item, at: string): Refused | undefined {
@@ -75,6 +83,8 @@ export function readService(service: Service, made: Ready): Service | Refused {
       ...(rubber === undefined ? {} : { rubber }),
     });
   }
+  const asSpelt = material === sleeve?.material && fluids.every((fluid, at) => fluid === service.fluids?.[at]);
+  if (asSpelt && items.length === 0) return service;
   return {
     ...service,
     ...(service.fluids ? { fluids } : {}),

@@ -114,7 +114,11 @@ export function ringCut(given: CutQuestion & { readonly family?: Family }, facts
   const length = ring.length.mean;
   const gap = stepGap(work, given.family, facts);
   return work.found({
-    ...ring,
+    section,
+    length: ring.length,
+    bevel: ring.bevel,
+    angle,
+    cutLength,
     angleFromSquare: work.step(fromSquareRule, [angle], Math.max(0, square - angle) as Angle),
     cutLengthIfFromSquare: ifFromSquare(work, given.cut, ring),
     mandrel: given.shaft,

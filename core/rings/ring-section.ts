@@ -1,5 +1,5 @@
 import type { Length } from "../units/index.ts";
-import { outside, type Refused, refuse, rule, type Workings } from "../workings/index.ts";
+import { notWithin, type Range, type Refused, refuse, rule, type Workings } from "../workings/index.ts";
 
 /** The space a ring fills: worn sleeve or shaft, and either the bore or the section. When both are given the bore counts. */
 export interface RingSpace {
@@ -25,15 +25,19 @@ const ringSectionRule = rule({
   citation: { source: "mobley-1999", at: "p. 226" },
 });
 
+const shafts: Range = { min: Number.MIN_VALUE, max: 5 };
+const bores: Range = { min: Number.MIN_VALUE, max: 10 };
+const sections: Range = { min: Number.MIN_VALUE, max: 1 };
+const errors: Range = { min: 0, max: 0.1 };
+
 /** Refuses what is no space for a ring: no shaft, a bore not above it, no section. */
 export function refuseSpace({ shaft, bore, section, shaftUncertainty, boreUncertainty }: RingSpace): Refused | undefined {
-  const refused = outside([
-    ["shaft", shaft, { min: Number.MIN_VALUE, max: 5 }, "m"],
-    ["bore", bore ?? 1, { min: Number.MIN_VALUE, max: 10 }, "m"],
-    ["section", section ?? 1, { min: Number.MIN_VALUE, max: 1 }, "m"],
-    ["shaftUncertainty", shaftUncertainty ?? 0, { min: 0, max: 0.1 }, "m"],
-    ["boreUncertainty", boreUncertainty ?? 0, { min: 0, max: 0.1 }, "m"],
-  ]);
+  const refused =
+    notWithin("shaft", shaft, shafts, "m") ??
+    notWithin("bore", bore ?? 1, bores, "m") ??
+    notWithin("section", section ?? 1, sections, "m") ??
+    notWithin("shaftUncertainty", shaftUncertainty ?? 0, errors, "m") ??
+    notWithin("boreUncertainty", boreUncertainty ?? 0, errors, "m");
   if (refused) return refused;
   if (bore === undefined)
     return section === undefined ? refuse({ kind: "not-known", input: "section", says: { id: "rings-no-section" } }) : undefined;

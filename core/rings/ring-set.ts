@@ -141,7 +141,11 @@ export function ringSet(given: RingSetQuestion, facts: RingFacts): Answer<RingSe
   return work.found(close(work, given, { parts, height, joints, placed, fit: count.fit, spacer, facts }));
 }
 
-const lanternParts = ["width", "window", "land"] as const;
+const lanternParts = [
+  ["width", "lantern.width"],
+  ["window", "lantern.window"],
+  ["land", "lantern.land"],
+] as const;
 
 interface Laid {
   readonly parts: readonly Part[];
@@ -165,7 +169,13 @@ function close(work: Workings, given: RingSetQuestion, laid: Laid): RingSet {
   const stop = leastLimit(work, stops);
   if (entry && entryBand) judgeEntry(work, entry.mean, entryBand.low, facts, given);
   warnMotion(work, given, (rings.length * height.height) as Length, facts);
-  const notKnown = measured.filter((name) => given[name] === undefined && isMissed(name, given));
+  const restsOn: string[] = [];
+  const notKnown: string[] = [];
+  for (const name of measured) {
+    if (given[name] !== undefined) restsOn.push(name);
+    else if (isMissed(name, given)) notKnown.push(name);
+  }
+  for (const [name, path] of lanternParts) if (given.lantern?.[name] !== undefined) restsOn.push(path);
   return {
     rings,
     parts,
@@ -185,10 +195,7 @@ function close(work: Workings, given: RingSetQuestion, laid: Laid): RingSet {
     depthInSections:
       given.depth === undefined ? undefined : work.step(depthRule, [given.depth, height.section], given.depth / height.section),
     opinions: facts.counts.get(given.motion)?.opinions ?? [],
-    restsOn: [
-      ...measured.filter((name) => given[name] !== undefined),
-      ...lanternParts.filter((name) => given.lantern?.[name] !== undefined).map((name) => `lantern.${name}`),
-    ],
+    restsOn,
     notKnown,
   };
 }

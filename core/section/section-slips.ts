@@ -20,12 +20,15 @@ export function notLarger(shaft: Length, bore: Length): Refused {
   });
 }
 
+const none: readonly Warning[] = [];
+
 /** Asks about shaft and bore; and where both look right but the gap does not, about the one that would explain it. */
 export function slipsOfSection(shaft: Length, bore: Length, section: Length, plausible: PlausibleRanges): readonly Warning[] {
-  const warnings = [...slips({ field: "shaft", value: shaft }, plausible), ...slips({ field: "bore", value: bore }, plausible)];
+  const ofShaft = slips({ field: "shaft", value: shaft }, plausible);
+  const ofBore = slips({ field: "bore", value: bore }, plausible);
+  if (ofShaft.length > 0 || ofBore.length > 0) return [...ofShaft, ...ofBore];
   const { low, high } = plausible.section;
-  if (warnings.length === 0 && (section < low || section > high)) warnings.push(slipOfGap(shaft, bore, section, low, high));
-  return warnings;
+  return section < low || section > high ? [slipOfGap(shaft, bore, section, low, high)] : none;
 }
 
 function slipOfGap(shaft: Length, bore: Length, section: Length, low: number, high: number): Warning {

@@ -1,5 +1,16 @@
 import type { Length } from "../units/index.ts";
-import { type Answer, begin, outside, refuse, type Uncertain, type Workings } from "../workings/index.ts";
+import {
+  type Answer,
+  begin,
+  notWithin,
+  outside,
+  type Range,
+  type Refused,
+  refuse,
+  type Uncertain,
+  type Workings,
+  within,
+} from "../workings/index.ts";
 import { coverageFactor } from "./coverage.ts";
 import type { How, Instruments } from "./instruments.ts";
 import * as rules from "./measured-rules.ts";
@@ -96,15 +107,27 @@ export function measured(
   });
 }
 
-function unusable(readings: readonly Length[], planes: readonly (readonly Length[])[] | undefined, resolution: Length | undefined) {
+const range: Range = { min: 0, max: 1000 };
+
+function unusable(
+  readings: readonly Length[],
+  planes: readonly (readonly Length[])[] | undefined,
+  resolution: Length | undefined,
+): Refused | undefined {
   if (readings.length === 0) return refuse({ kind: "missing", input: "readings", says: { id: "measured-no-readings" } });
-  const range = { min: 0, max: 1000 };
-  const named = planes
-    ? planes.flatMap((plane, i) => plane.map((value, j) => [`planes[${i}][${j}]`, value, range, "m"] as const))
-    : readings.map((value, i) => [`readings[${i}]`, value, range, "m"] as const);
   const empty = planes?.findIndex((plane) => plane.length === 0) ?? -1;
   if (empty >= 0) return refuse({ kind: "missing", input: `planes[${empty}]`, says: { id: "measured-no-readings" } });
-  return outside(resolution === undefined ? named : [...named, ["resolution", resolution, range, "m"]]);
+  const refused = readings.every((value) => within(range, value)) ? undefined : readingOutside(readings, planes);
+  return refused ?? (resolution === undefined ? undefined : notWithin("resolution", resolution, range, "m"));
+}
+
+/** Names the reading that no box has. */
+function readingOutside(readings: readonly Length[], planes: readonly (readonly Length[])[] | undefined): Refused | undefined {
+  return outside(
+    planes
+      ? planes.flatMap((plane, i) => plane.map((value, j) => [`planes[${i}][${j}]`, value, range, "m"] as const))
+      : readings.map((value, i) => [`readings[${i}]`, value, range, "m"] as const),
+  );
 }
 
 /** The two parts that repeating does not make smaller: the step of the scale, and the way it was taken. */

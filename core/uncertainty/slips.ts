@@ -61,6 +61,8 @@ export function meantInstead<K extends Kind>(kind: K, value: Kinds[K], fits: (me
   return [...tenfold, ...swapped].filter(fits);
 }
 
+const none: readonly Warning[] = [];
+
 /**
  * Asks about a value that no box is likely to have: names what may have been
  * meant, when a slip explains it. Never blocks.
@@ -76,7 +78,7 @@ export function slips(
 ): readonly Warning[] {
   const { field, value, input = field } = given;
   const { kind, low, high } = plausible[field];
-  if (value >= low && value <= high) return [];
+  if (value >= low && value <= high) return none;
   const shown = { input, given: { value, kind } };
   const middle = low > 0 ? Math.sqrt(low * high) : (low + high) / 2;
   const distance = (meant: number) => Math.abs(low > 0 ? Math.log(meant / middle) : meant - middle);
@@ -124,9 +126,14 @@ export function slipsAmong(
   plausible: PlausibleRanges,
 ): readonly Warning[] {
   const { readings, field, inputs } = given;
-  if (readings.length < 2) return [];
-  const low = Math.min(...readings);
-  if (low <= 0 || Math.max(...readings) / low < 5) return [];
+  if (readings.length < 2) return none;
+  let low = Infinity;
+  let high = -Infinity;
+  for (const reading of readings) {
+    low = Math.min(low, reading);
+    high = Math.max(high, reading);
+  }
+  if (low <= 0 || high / low < 5) return none;
   const sorted = [...readings].sort((a, b) => a - b);
   let reference = sorted[Math.floor((sorted.length - 1) / 2)] ?? low;
   if (readings.length === 2) {

@@ -45,10 +45,13 @@ export class Workings {
     this.#warnings.push(warning);
   }
 
-  /** Takes over the workings and warnings of an answer this one rests on, and hands back its value. */
-  take<T>(answer: Found<T>): T {
+  /** Takes over the workings (`only` those that count here) and warnings of an answer this one rests on, and hands back its value. */
+  take<T>(answer: Found<T>, only?: (step: Step) => boolean): T {
     const { workings, warnings } = answer;
-    for (let i = 0; i < workings.length; i++) this.#steps.push(workings[i] as Step);
+    for (let i = 0; i < workings.length; i++) {
+      const step = workings[i] as Step;
+      if (only === undefined || only(step)) this.#steps.push(step);
+    }
     for (let i = 0; i < warnings.length; i++) this.#warnings.push(warnings[i] as Warning);
     return answer.value;
   }
