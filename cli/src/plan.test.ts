@@ -51,6 +51,14 @@ test("in inches the cut is read off a rule to the sixteenth", async () => {
   expect(out).toMatch(/each ring\s+7 (?:11\/16|3\/4)\u00a0in/u);
 });
 
+test("when to repack is said once, beside the lantern ring, in the whole millimetres of a drill shank", async () => {
+  for (const units of ["metric", "inch"]) {
+    const { out } = await ran(["plan", "-", "--units", units], example);
+    expect(out.match(/Repack when a drill shank of \d+\u00a0mm/gu)?.length).toBe(1);
+    expect(out.match(/Repack when a drill shank/gu)?.length).toBe(1);
+  }
+});
+
 test("the same plan as data is one document on standard output", async () => {
   const { code, out, err } = await ran(["plan", "-", "--json"], example);
   expect(code).toBe(0);

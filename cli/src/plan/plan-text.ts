@@ -51,7 +51,7 @@ function mind(page: Page, plan: Plan): void {
 }
 
 /** Said in its own place, not among what needs a hand. */
-const saidElsewhere: ReadonlySet<string> = new Set(["lantern-repack", "lantern-repack-no-ring"]);
+const saidElsewhere: ReadonlySet<string> = new Set(["lantern-repack", "lantern-repack-by-ring"]);
 
 /** Limits passed, verdicts that ask for a hand, slips to look at, and what has no answer. */
 function attention(page: Page, { value: plan, warnings }: Found<Plan>): void {
