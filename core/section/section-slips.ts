@@ -22,7 +22,17 @@ export function notLarger(shaft: Length, bore: Length): Refused {
 
 const none: readonly Warning[] = [];
 
-/** Asks about shaft and bore; and where both look right but the gap does not, about the one that would explain it. */
+/**
+ * Asks about shaft and bore; and where both look right but the gap does not,
+ * about the one that would explain it. Never blocks.
+ *
+ *   s = (D − d) / 2 between the likely sections
+ *
+ * Units: lengths m.
+ * Range: bore above shaft above 0; inside the likely ranges nothing is said.
+ * Source: likely ranges are our own proposal; slips as `slips`.
+ * @example slipsOfSection(quantity("length", 50, "mm"), quantity("length", 700, "mm"), quantity("length", 325, "mm"), facts.plausible) // asks whether the bore is 70 mm
+ */
 export function slipsOfSection(shaft: Length, bore: Length, section: Length, plausible: PlausibleRanges): readonly Warning[] {
   const ofShaft = slips({ field: "shaft", value: shaft }, plausible);
   const ofBore = slips({ field: "bore", value: bore }, plausible);
