@@ -19,7 +19,7 @@ const question = description.question.read(box, "", { typed: new Map() });
 if (!question.ok) throw new Error("the example box is malformed");
 const survey = question.value as never;
 
-console.log(`Node ${process.versions.node}, ${cpus()[0]?.model.trim() ?? "unknown processor"}, one core at a time.`);
+console.log(`Node ${process.versions.node}, ${cpus()[0]?.model.trim() ?? "unknown processor"}, one core at a time, by processor time.`);
 
 console.log(`\nWhole plan of the example box (${found.workings.length} steps of workings)`);
 const asData = timed(() => description.work(survey, facts));

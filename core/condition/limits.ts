@@ -2,7 +2,7 @@ import type { Motion } from "../box/index.ts";
 import { type Citation, type Seen, type SourceId, sources } from "../sources/index.ts";
 import type { How } from "../uncertainty/index.ts";
 import type { Length } from "../units/index.ts";
-import type { Rule } from "../workings/index.ts";
+import { type Rule, rule } from "../workings/index.ts";
 import type { LimitUnit, Verdict, VerdictWord } from "./verdict.ts";
 
 /** A limit as it stands in data/: a plain value, or so many shaft diameters or sections. */
@@ -67,7 +67,7 @@ export type ConditionFacts = readonly Item[];
 
 function ruleOf(fact: LimitFact, unit: LimitUnit): Rule {
   const basis = fact.perShaft === undefined ? { symbol: "s", name: "section", unit: "m" } : { symbol: "d", name: "shaft", unit: "m" };
-  return {
+  return rule({
     id: fact.id,
     symbol: "L",
     expression: fact.printed,
@@ -78,7 +78,7 @@ function ruleOf(fact: LimitFact, unit: LimitUnit): Rule {
       ...(fact.at === undefined ? {} : { at: fact.at }),
       ...(fact.seen === undefined ? {} : { seen: fact.seen }),
     },
-  };
+  });
 }
 
 function sightVerdicts(item: ItemFact, required: boolean): SightVerdicts {

@@ -1,5 +1,5 @@
 import type { Area, Length } from "../units/index.ts";
-import { outside, type Range, type Refused, refuse, rule, type Workings } from "../workings/index.ts";
+import { notWithin, type Range, type Refused, refuse, rule, type Workings } from "../workings/index.ts";
 
 const annulusRule = rule({
   id: "packing-area",
@@ -18,10 +18,7 @@ const diameters: Range = { min: Number.MIN_VALUE, max: 6 };
 
 /** Refuses a shaft or bore that is no size, or a shaft that does not go into its bore. */
 export function noAnnulus(shaft: Length, bore: Length, shaftName = "shaft"): Refused | undefined {
-  const refused = outside([
-    [shaftName, shaft, diameters, "m"],
-    ["bore", bore, diameters, "m"],
-  ]);
+  const refused = notWithin(shaftName, shaft, diameters, "m") ?? notWithin("bore", bore, diameters, "m");
   if (refused) return refused;
   if (shaft < bore) return undefined;
   return refuse({

@@ -49,8 +49,8 @@ const slackenedRule = rule({
 
 export interface Path {
   readonly profile: ProfilePoint[];
-  /** Where in the profile each part ends. */
-  readonly ends: readonly number[];
+  /** Where in the profile each part ends; left out where each part has one point. */
+  readonly ends?: readonly number[];
   /** ∫σ dx over the whole stack. */
   readonly sum: number;
 }
@@ -61,16 +61,25 @@ export function pushPath(work: Workings, { parts, glandStress }: Push, rates: re
   let depth = 0;
   let sum = 0;
   const profile: ProfilePoint[] = [{ depth: depth as Length, axial }];
-  const ends: number[] = [];
+  // Rings of one set are alike as a rule: what one leaves of the stress is worked out once.
+  let decay = 0;
+  let mean = 1;
+  let left = 1;
   for (let i = 0; i < parts.length; i++) {
     const height = parts[i]?.height ?? 0;
     const rate = rates[i] ?? 0;
-    sum += axial * height * meanOver(-rate * height);
-    axial = work.step(pushedRule, [axial, rate, height], (axial * Math.exp(-rate * height)) as Stress);
+    const here = rate * height;
+    if (here > 0 && here !== decay) {
+      decay = here;
+      mean = meanOver(-here);
+      left = Math.exp(-here);
+    }
+    sum += here > 0 ? axial * height * mean : axial * height;
+    axial = work.step(pushedRule, [axial, rate, height], here > 0 ? ((axial * left) as Stress) : axial);
     depth += height;
-    ends.push(profile.push({ depth: depth as Length, axial }) - 1);
+    profile.push({ depth: depth as Length, axial });
   }
-  return { profile, ends, sum };
+  return { profile, sum };
 }
 
 /** Rising inward from the slackened gland until it meets what the earlier push had left there, falling from then on. */

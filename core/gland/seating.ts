@@ -1,4 +1,4 @@
-import type { Workings } from "../workings/index.ts";
+import type { Warning, Workings } from "../workings/index.ts";
 
 /** How the rings were put in: each one tamped home alone, all pushed by the gland, or nobody knows. */
 export const seatings = ["each-tamped", "rammed", "unknown"] as const;
@@ -8,15 +8,19 @@ export type Seating = (typeof seatings)[number];
 export const movements = ["push", "slacken"] as const;
 export type Movement = (typeof movements)[number];
 
+const said = {
+  reversed: { kind: "note", input: "movement", says: { id: "slackened-friction-reversed" } },
+  "each-tamped": { kind: "note", input: "seating", says: { id: "seating-each-tamped" } },
+  rammed: {
+    kind: "note",
+    input: "seating",
+    says: { id: "seating-rammed" },
+    citation: { source: "fsa-valve-compression-2016", at: "rings seated one by one against pushed together" },
+  },
+  unknown: { kind: "gap", input: "seating", says: { id: "seating-unknown" } },
+} as const satisfies Readonly<Record<Seating | "reversed", Warning>>;
+
 /** Says what the model does not know about this stack. */
 export function warnOfSeating(work: Workings, seating: Seating = "unknown", movement: Movement = "push"): void {
-  if (movement === "slacken") {
-    work.warn({ kind: "note", input: "movement", says: { id: "slackened-friction-reversed" } });
-    return;
-  }
-  if (seating === "each-tamped") work.warn({ kind: "note", input: "seating", says: { id: "seating-each-tamped" } });
-  else if (seating === "rammed") {
-    const citation = { source: "fsa-valve-compression-2016", at: "rings seated one by one against pushed together" } as const;
-    work.warn({ kind: "note", input: "seating", says: { id: "seating-rammed" }, citation });
-  } else work.warn({ kind: "gap", input: "seating", says: { id: "seating-unknown" } });
+  work.warn(movement === "slacken" ? said.reversed : said[seating]);
 }

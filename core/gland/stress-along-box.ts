@@ -1,5 +1,5 @@
 import type { Length, Stress } from "../units/index.ts";
-import { type Answer, begin, outside, type Refused, refuse, rule, type Workings } from "../workings/index.ts";
+import { type Answer, begin, notWithin, type Range, type Refused, refuse, rule, type Warning, type Workings } from "../workings/index.ts";
 import { noAnnulus } from "./annulus.ts";
 import { type Path, type ProfilePoint, type Push, pushPath, slackenPath } from "./axial-path.ts";
 import { noStack } from "./part.ts";
@@ -87,23 +87,27 @@ export function stressAlongBox(given: Push): Answer<StressAlongBox> {
   const rates = decayOf(work, given);
   const path = given.movement === "slacken" ? slackenPath(work, given, rates) : pushPath(work, given, rates);
   const { profile, sum } = path;
-  const depth = profile.at(-1)?.depth ?? 0;
-  const atBottom = profile.at(-1)?.axial ?? given.glandStress;
+  const bottom = profile[profile.length - 1];
+  const depth = bottom?.depth ?? 0;
+  const atBottom = bottom?.axial ?? given.glandStress;
   const mean = work.step(meanRule, [sum, depth], (sum / depth) as Stress);
   warnOfSeating(work, given.seating, given.movement);
-  if (given.turning) work.warn({ kind: "note", input: "turning", says: { id: "turning-friction-around" } });
-  const radial = given.radial ? { radial: radialOf(work, given, path) } : {};
+  if (given.turning) work.warn(frictionAround);
+  const radial = given.radial ? { radial: radialOf(work, given, path) } : undefined;
   if (given.glandStress === 0) return work.found({ profile, atBottom, mean, ...radial });
   const share = work.step(shareRule, [atBottom, given.glandStress], atBottom / given.glandStress);
-  return work.found({ profile, atBottom, share, mean, ...radial });
+  return work.found(radial ? { profile, atBottom, share, mean, ...radial } : { profile, atBottom, share, mean });
 }
 
+const frictionAround: Warning = { kind: "note", input: "turning", says: { id: "turning-friction-around" } };
+
 function radialOf(work: Workings, { parts }: Push, { profile, ends }: Path): readonly RadialStress[] {
+  const endOf = (part: number) => (ends ? (ends[part] ?? 0) : part + 1);
   const radial: RadialStress[] = [];
   for (let part = 0; part < parts.length; part++) {
     const ratio = parts[part]?.ratio ?? 0;
-    const from = profile[part === 0 ? 0 : (ends[part - 1] ?? 0)];
-    const to = profile[ends[part] ?? 0];
+    const from = profile[part === 0 ? 0 : endOf(part - 1)];
+    const to = profile[endOf(part)];
     if (ratio === 0 || !from || !to) continue;
     const press = (axial: Stress) => work.step(radialRule, [ratio, axial], (ratio * axial) as Stress);
     radial.push({ part, from: from.depth, to: to.depth, glandSide: press(from.axial), throatSide: press(to.axial) });
@@ -111,15 +115,14 @@ function radialOf(work: Workings, { parts }: Push, { profile, ends }: Path): rea
   return radial;
 }
 
+const stresses: Range = { min: 0, max: 1e9 };
+
 function noPush({ shaft, bore, parts, glandStress, glandStressBefore, movement }: Push): Refused | undefined {
-  const stresses = { min: 0, max: 1e9 };
   const refused =
     noAnnulus(shaft, bore) ??
     noStack(parts) ??
-    outside([
-      ["glandStress", glandStress, stresses, "Pa"],
-      ["glandStressBefore", glandStressBefore ?? 0, stresses, "Pa"],
-    ]);
+    notWithin("glandStress", glandStress, stresses, "Pa") ??
+    notWithin("glandStressBefore", glandStressBefore ?? 0, stresses, "Pa");
   if (refused) return refused;
   if (movement !== "slacken" || glandStressBefore === undefined || glandStressBefore >= glandStress) return undefined;
   return refuse({

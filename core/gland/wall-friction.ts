@@ -33,8 +33,9 @@ export function decayOf(work: Workings, { shaft, bore, parts, turning }: Stack):
   const rates: number[] = [];
   let last: Part | undefined;
   let rate = 0;
-  for (const part of parts) {
-    if (part.ratio === 0) {
+  for (let i = 0; i < parts.length; i++) {
+    const part = parts[i];
+    if (!part || part.ratio === 0) {
       rates.push(0);
       continue;
     }

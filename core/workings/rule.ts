@@ -27,7 +27,7 @@ export interface Rule {
   /** The result's symbol. */
   readonly symbol: string;
   /** What the result is: an id that words/ turns into a name. Defaults to `id`. */
-  readonly name?: string;
+  readonly name?: string | undefined;
   /** The right-hand side as printed in the source, in these symbols. */
   readonly expression: string;
   /** SI unit of the result, `1` for a plain number. */
@@ -35,10 +35,14 @@ export interface Rule {
   readonly inputs: readonly Input[];
   readonly citation: Citation;
   /** A setting taken for lack of a measurement, with the spread to show beside it. */
-  readonly assumed?: Range;
+  readonly assumed?: Range | undefined;
+  /** Whether any of the inputs has a range to be looked at; `rule` says so, for the sake of speed. */
+  readonly guarded?: boolean;
 }
 
 /** Declares a rule. The order of `inputs` is the order of the numbers in each step. */
 export function rule(declared: Rule): Rule {
-  return declared;
+  const { id, symbol, name, expression, unit, inputs, citation, assumed } = declared;
+  // Each rule has the same members in the same order: that keeps noting a step quick.
+  return { id, symbol, name, expression, unit, inputs, citation, assumed, guarded: inputs.some(({ valid }) => valid !== undefined) };
 }

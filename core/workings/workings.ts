@@ -18,22 +18,29 @@ export function within(range: Range, value: number): boolean {
   return value >= (range.min ?? -Infinity) && value <= (range.max ?? Infinity);
 }
 
+const none: readonly Warning[] = [];
+
 /** Writes down the steps of one answer as it is worked out. Made by `begin`, closed by `found`. */
 export class Workings {
   readonly #steps: Step[] = [];
-  readonly #warnings: Warning[] = [];
+  /** Made with the first warning: most answers have none. */
+  #warnings: Warning[] | undefined;
   #overflow: Rule | undefined;
 
   /** Notes a step and hands back its value. Inputs outside the rule's validity are flagged. */
   step<Q extends number>(rule: Rule, inputs: readonly number[], value: Q, uncertainty?: number): Q {
     this.#steps.push(uncertainty === undefined ? [rule, inputs, value] : [rule, inputs, value, uncertainty]);
     if (!Number.isFinite(value)) this.#overflow ??= rule;
+    if (rule.guarded !== false) this.#look(rule, inputs);
+    return value;
+  }
+
+  #look(rule: Rule, inputs: readonly number[]): void {
     for (let i = 0; i < rule.inputs.length; i++) {
       const input = rule.inputs[i];
       const given = inputs[i];
       if (input?.valid && given !== undefined && !within(input.valid, given)) this.#flag(rule, input.name, given, input.valid);
     }
-    return value;
   }
 
   /** Notes a value taken for lack of a measurement; its rule carries the spread. */
@@ -42,7 +49,8 @@ export class Workings {
   }
 
   warn(warning: Warning): void {
-    this.#warnings.push(warning);
+    if (this.#warnings === undefined) this.#warnings = [warning];
+    else this.#warnings.push(warning);
   }
 
   /** Takes over the workings (`only` those that count here) and warnings of an answer this one rests on, and hands back its value. */
@@ -52,18 +60,18 @@ export class Workings {
       const step = workings[i] as Step;
       if (only === undefined || only(step)) this.#steps.push(step);
     }
-    for (let i = 0; i < warnings.length; i++) this.#warnings.push(warnings[i] as Warning);
+    for (let i = 0; i < warnings.length; i++) this.warn(warnings[i] as Warning);
     return answer.value;
   }
 
   /** Closes the answer. Numbers too large to work with are refused here, in one place. */
   found<T>(value: T): Answer<T> {
     if (this.#overflow) return tooLarge(this.#overflow);
-    return { ok: true, value, workings: this.#steps, warnings: this.#warnings };
+    return { ok: true, value, workings: this.#steps, warnings: this.#warnings ?? none };
   }
 
   #flag(rule: Rule, input: string, given: number, valid: Range): void {
-    this.#warnings.push({
+    this.warn({
       kind: "outside-validity",
       input,
       given,
