@@ -1,9 +1,9 @@
 import { readFileSync } from "node:fs";
 import type { CautionFact, CautionFacts, FamilyFact, FluidHazards } from "@ringwright/core/cautions";
-import { conditionFacts, type ItemFact } from "@ringwright/core/condition";
+import { type ConditionFacts, conditionFacts, type ItemFact } from "@ringwright/core/condition";
 import type { FitFacts, SettingFact, StepFact } from "@ringwright/core/fit";
 import type { FlushFacts } from "@ringwright/core/flush";
-import { type GlandFiles, readGlandFacts } from "@ringwright/core/gland";
+import { type GlandFacts, type GlandFiles, readGlandFacts } from "@ringwright/core/gland";
 import type { HeatFacts } from "@ringwright/core/heat";
 import type { DripFacts } from "@ringwright/core/leak";
 import { type MaterialsFacts, readMaterials } from "@ringwright/core/materials";
@@ -90,31 +90,94 @@ function readMaterialsFacts(): MaterialsFacts {
   });
 }
 
-/** Reads every file of facts. */
-export function readAllFacts() {
+function readFlushFacts(): FlushFacts {
   return {
-    flush: {
-      boxPressure: inSi(readFacts("limits/box-pressure.json")) as FlushFacts["boxPressure"],
-      flushPressure: inSi(readFacts("limits/flush-pressure.json")) as FlushFacts["flushPressure"],
+    boxPressure: inSi(readFacts("limits/box-pressure.json")) as FlushFacts["boxPressure"],
+    flushPressure: inSi(readFacts("limits/flush-pressure.json")) as FlushFacts["flushPressure"],
+  };
+}
+
+function readGlandFiles(): GlandFacts {
+  return readGlandFacts({
+    metric: readFacts<GlandFiles["metric"]>("threads/metric.json"),
+    unified: readFacts<GlandFiles["unified"]>("threads/unified.json"),
+    proofLoads: readFacts<GlandFiles["proofLoads"]>("threads/proof-loads.json"),
+    classes: readFacts<GlandFiles["classes"]>("threads/classes.json"),
+    nutFactors: readFacts<GlandFiles["nutFactors"]>("limits/nut-factor.json"),
+  });
+}
+
+function readConditionFacts(): ConditionFacts {
+  return conditionFacts((inSi(readFacts("limits/condition.json")) as { items: readonly ItemFact[] }).items);
+}
+
+/** Reads at the first use, and keeps. */
+function once<Facts>(read: () => Facts): () => Facts {
+  let kept: { readonly facts: Facts } | undefined;
+  return () => {
+    kept ??= { facts: read() };
+    return kept.facts;
+  };
+}
+
+/** All facts; each file is read when what stands in it is first asked for, so that one small answer need not wait for the rest. */
+export function readAllFacts() {
+  const flush = once(readFlushFacts);
+  const gland = once(readGlandFiles);
+  const rings = once(() => readRingFacts(readFacts<RingFile>("limits/rings.json")));
+  const leak = once(() => ({ drip: inSi(readFacts("limits/drip.json")) as DripFacts }));
+  const heat = once(() => ({ ptfeExpansion: inSi(readFacts("tables/ptfe-expansion.json")) as HeatFacts["ptfeExpansion"] }));
+  const uncertainty = once(readUncertaintyFacts);
+  const section = once(readSectionFacts);
+  const rods = once(() => readRodFacts(readFacts<RodFile>("limits/rods.json")));
+  const stems = once(() => readStemFacts(readFacts<StemFile>("limits/stem-load.json")));
+  const cautions = once(readCautionFacts);
+  const fit = once(readFitFacts);
+  const runIn = once(readRunInFacts);
+  const condition = once(readConditionFacts);
+  const materials = once(readMaterialsFacts);
+  return {
+    get flush() {
+      return flush();
     },
-    gland: readGlandFacts({
-      metric: readFacts<GlandFiles["metric"]>("threads/metric.json"),
-      unified: readFacts<GlandFiles["unified"]>("threads/unified.json"),
-      proofLoads: readFacts<GlandFiles["proofLoads"]>("threads/proof-loads.json"),
-      classes: readFacts<GlandFiles["classes"]>("threads/classes.json"),
-      nutFactors: readFacts<GlandFiles["nutFactors"]>("limits/nut-factor.json"),
-    }),
-    rings: readRingFacts(readFacts<RingFile>("limits/rings.json")),
-    leak: { drip: inSi(readFacts("limits/drip.json")) as DripFacts },
-    heat: { ptfeExpansion: inSi(readFacts("tables/ptfe-expansion.json")) as HeatFacts["ptfeExpansion"] },
-    uncertainty: readUncertaintyFacts(),
-    section: readSectionFacts(),
-    rods: readRodFacts(readFacts<RodFile>("limits/rods.json")),
-    stems: readStemFacts(readFacts<StemFile>("limits/stem-load.json")),
-    cautions: readCautionFacts(),
-    fit: readFitFacts(),
-    runIn: readRunInFacts(),
-    condition: conditionFacts((inSi(readFacts("limits/condition.json")) as { items: readonly ItemFact[] }).items),
-    materials: readMaterialsFacts(),
+    get gland() {
+      return gland();
+    },
+    get rings() {
+      return rings();
+    },
+    get leak() {
+      return leak();
+    },
+    get heat() {
+      return heat();
+    },
+    get uncertainty() {
+      return uncertainty();
+    },
+    get section() {
+      return section();
+    },
+    get rods() {
+      return rods();
+    },
+    get stems() {
+      return stems();
+    },
+    get cautions() {
+      return cautions();
+    },
+    get fit() {
+      return fit();
+    },
+    get runIn() {
+      return runIn();
+    },
+    get condition() {
+      return condition();
+    },
+    get materials() {
+      return materials();
+    },
   };
 }

@@ -2,7 +2,6 @@ import { say } from "@ringwright/words";
 import { answerCommand, answersCommand } from "./answer.ts";
 import { exampleCommand } from "./example.ts";
 import { exits } from "./exits.ts";
-import { planCommand } from "./plan.ts";
 import { type Streams, terminal } from "./streams.ts";
 
 /** Runs one command of `ringwright` and gives its exit code. */
@@ -10,8 +9,11 @@ export async function run(words: readonly string[], streams: Streams = terminal)
   const [command, ...rest] = words;
   const usage = () => `${say({ id: "command-usage" })}\n`;
   switch (command) {
-    case "plan":
+    case "plan": {
+      // Loaded when it is needed: a single answer need not wait for what lays out a whole plan.
+      const { planCommand } = await import("./plan.ts");
       return planCommand(rest, streams);
+    }
     case "answer":
       return answerCommand(rest, streams);
     case "answers":
