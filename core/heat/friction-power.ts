@@ -108,7 +108,8 @@ export function frictionPower(given: {
     return work.step(at === "min" ? lowestRule : highestRule, [f, v], (f * v) as Power);
   };
   const anyTaken = given.ratio === undefined || given.frictionBore === undefined || given.frictionRunning === undefined;
-  const highest = anyTaken ? end("max") : coulomb;
+  // Where the stress has died away before the bottom, the ratio cancels: an end then equals the usual value but for its last digit.
+  const highest = anyTaken ? (Math.max(end("max"), coulomb) as Power) : coulomb;
 
   work.warn({ kind: "note", says: { id: "torque-is-coulomb" }, citation: { source: "azibert-2015" } });
   if (v === 0) work.warn({ kind: "note", input: "rotation", says: { id: "not-turning" } });
@@ -119,7 +120,7 @@ export function frictionPower(given: {
       input: clearance === undefined ? "clearance" : "viscosity",
       says: { id: "no-film-bound", with: { input: clearance === undefined ? "clearance" : "viscosity" } },
     });
-    return work.found({ torque, band: { low: end("min"), high: highest }, coulomb, frictionForce, speed: v });
+    return work.found({ torque, band: { low: Math.min(end("min"), coulomb) as Power, high: highest }, coulomb, frictionForce, speed: v });
   }
   const film = work.step(filmRule, [viscosity, d, L, v, clearance], ((viscosity * Math.PI * d * L * v * v) / clearance) as Power);
   if (clearance > thinFilm * d) {
