@@ -1,0 +1,77 @@
+import type { Json, Measured } from "./entry.ts";
+import { isId } from "./id.ts";
+
+type Group = { readonly [name: string]: Json };
+
+/** Looks at a body; gives the place of the first thing that is wrong, or nothing. */
+export type Shape = (body: Group) => string | undefined;
+
+export function isGroup(json: Json | undefined): json is Group {
+  return typeof json === "object" && json !== null && !Array.isArray(json);
+}
+
+function only(group: Group, names: readonly string[]): boolean {
+  return Object.keys(group).every((name) => names.includes(name));
+}
+
+function isMeasured(json: Json | undefined): json is Json & Measured {
+  return (
+    isGroup(json) &&
+    only(json, ["value", "unit", "typed"]) &&
+    typeof json.value === "number" &&
+    typeof json.unit === "string" &&
+    typeof json.typed === "string"
+  );
+}
+
+function isReadings(json: Json): boolean {
+  return (
+    isGroup(json) &&
+    only(json, ["readings", "how", "resolution"]) &&
+    Array.isArray(json.readings) &&
+    json.readings.every((reading: Json) => isMeasured(reading)) &&
+    (json.how === undefined || typeof json.how === "string") &&
+    (json.resolution === undefined || isMeasured(json.resolution))
+  );
+}
+
+const isTexts = (json: Json) => Array.isArray(json) && json.every((one: Json) => typeof one === "string");
+const isPlain = (json: Json | undefined) => json === null || ["boolean", "number", "string"].includes(typeof json);
+const isMeasuredList = (json: Json) => Array.isArray(json) && json.every((one: Json) => isMeasured(one));
+
+const looks = {
+  anything: () => true,
+  id: isId,
+  text: (json: Json) => typeof json === "string",
+  count: (json: Json) => Number.isInteger(json) && (json as number) >= 0,
+  numbers: (json: Json) => Array.isArray(json) && json.every((one: Json) => typeof one === "number"),
+  groups: (json: Json) => Array.isArray(json) && json.every((one: Json) => isGroup(one)),
+  texts: (json: Json) => isGroup(json) && Object.values(json).every((one) => typeof one === "string"),
+  day: (json: Json) => typeof json === "string" && /^\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])$/u.test(json),
+  hash: (json: Json) => typeof json === "string" && /^[0-9a-f]{64}$/u.test(json),
+  field: (json: Json) => typeof json === "string" && /^[a-z][\w-]*(?:\.[a-z][\w-]*){0,3}$/iu.test(json) && !json.includes("__proto__"),
+  reading: (json: Json) => json === null || typeof json === "number" || typeof json === "string" || isMeasured(json),
+  limit: (json: Json) => json === null || typeof json === "number" || isMeasured(json),
+  found: (json: Json) => isPlain(json) || isMeasured(json) || isMeasuredList(json),
+  value: (json: Json) => isPlain(json) || isTexts(json) || isMeasured(json) || isMeasuredList(json) || isReadings(json),
+} as const satisfies Readonly<Record<string, (json: Json) => boolean>>;
+
+type Look = keyof typeof looks;
+
+/** A body with these members, some of which may be left out, and no others. */
+export function shape(must: Readonly<Record<string, Look>>, may: Readonly<Record<string, Look>> = {}): Shape {
+  return (body) => {
+    for (const [name, look] of Object.entries(must)) {
+      const json = body[name];
+      if (json === undefined || !looks[look](json)) return name;
+    }
+    for (const [name, json] of Object.entries(body)) {
+      const look = must[name] ?? may[name];
+      if (look === undefined || !Object.hasOwn({ ...must, ...may }, name) || !looks[look](json)) return name;
+    }
+    return undefined;
+  };
+}
+
+export const fieldBody = shape({ field: "field", value: "value" });
+export const fitStepBody = shape({ job: "id", step: "text", found: "found" }, { blanks: "texts", cannot: "text" });
