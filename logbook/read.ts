@@ -16,8 +16,7 @@ export type Read = { readonly ok: true; readonly entry: Entry; readonly text: st
 /** No entry is larger, in characters of its canonical text: pictures travel beside entries, not in them. */
 export const largestEntry = 262_144;
 const deepest = 32;
-/** U+0000, or half a surrogate pair. */
-const unkeepable = /[\u0000\p{Surrogate}]/u;
+const unkeepable = (text: string) => text.includes("\u0000") || /\p{Surrogate}/u.test(text);
 
 const members = {
   v: (json) => json === 1,
@@ -89,13 +88,13 @@ function fault(at: string, id: Fault["id"]): Read {
 
 /** Where a text stands that can't be kept everywhere, a number that JSON has not, or more levels than any entry needs. */
 function oddText(json: Json, at: string, depth: number): string | undefined {
-  if (typeof json === "string") return unkeepable.test(json) ? at : undefined;
+  if (typeof json === "string") return unkeepable(json) ? at : undefined;
   if (typeof json === "number") return Number.isFinite(json) ? undefined : at;
   if (typeof json !== "object" || json === null) return undefined;
   if (depth >= deepest) return at;
   for (const [name, value] of Object.entries(json)) {
     const place = at === "" ? name : `${at}.${name}`;
-    if (unkeepable.test(name)) return place;
+    if (unkeepable(name)) return place;
     const odd = oddText(value as Json, place, depth + 1);
     if (odd !== undefined) return odd;
   }
