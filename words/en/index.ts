@@ -1,4 +1,5 @@
 import type { Catalogue } from "../catalogue.ts";
+import { appNames, appSentences } from "./app.ts";
 import { boxNames, boxSentences } from "./box.ts";
 import { cautionsNames, cautionsSentences } from "./cautions.ts";
 import { commandNames, commandSentences } from "./command.ts";
@@ -45,6 +46,7 @@ export const english: Catalogue = {
     ...planSentences,
     ...commandSentences,
     ...drawingsSentences,
+    ...appSentences,
   },
   names: {
     ...questionNames,
@@ -68,5 +70,6 @@ export const english: Catalogue = {
     ...planNames,
     ...commandNames,
     ...drawingsNames,
+    ...appNames,
   },
 };
