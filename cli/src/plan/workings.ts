@@ -1,7 +1,7 @@
 import { sources } from "@ringwright/core/sources";
 import { formatQuantity, type Kind, type Kinds, siUnits, type UnitSystem, unitText } from "@ringwright/core/units";
 import type { Step } from "@ringwright/core/workings";
-import { nameOf } from "@ringwright/words";
+import { nameOf, say } from "@ringwright/words";
 import { wrap } from "../text/layout.ts";
 
 /** A kind of quantity for each SI unit, to show a step in workshop units. */
@@ -35,8 +35,6 @@ export function shown(value: number | undefined, unit: string, system: UnitSyste
   return unit === "1" ? String(number) : `${number} ${unitText(unit)}`;
 }
 
-const seenWords = { read: "read", quoted: "read in an excerpt or copy", memory: "from memory", derived: "", practice: "" } as const;
-
 /** One step of the workings as a person reads it: symbol, expression, values, source. */
 function stepText([rule, inputs, value, uncertainty]: Step, system: UnitSystem): string {
   const spread = uncertainty === undefined ? "" : ` ± ${shown(uncertainty, rule.unit, system)}`;
@@ -45,7 +43,9 @@ function stepText([rule, inputs, value, uncertainty]: Step, system: UnitSystem):
     ? `taken, may be ${shown(rule.assumed.min, rule.unit, system)} to ${shown(rule.assumed.max, rule.unit, system)}`
     : "";
   const source = sources[rule.citation.source];
-  const seen = seenWords[rule.citation.seen ?? source.seen];
+  const how = rule.citation.seen ?? source.seen;
+  // A source of our own, or none, says so by its title.
+  const seen = how === "derived" || how === "practice" ? "" : say({ id: `seen-${how}` });
   const from = [source.title, rule.citation.at, seen].filter(Boolean).join(", ");
   const head = `${nameOf(rule.name ?? rule.id)}: ${rule.symbol} = ${rule.expression} = ${shown(value, rule.unit, system)}${spread}`;
   return [wrap(head, "    · "), ...[values, assumed].filter(Boolean).map((line) => wrap(line, "      ")), wrap(`[${from}]`, "      ")].join(
