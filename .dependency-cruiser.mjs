@@ -37,7 +37,7 @@ export default {
       severity: "error",
       comment: "Data reads its files and knows the shapes that core declares; calculations belong in core.",
       from: { path: "^data/", pathNot: test },
-      to: { path: "^(words|answers|drawings|cli|bench|scripts)/" },
+      to: { path: "^(app|server|store|logbook|card|words|answers|drawings|cli|bench|scripts)/" },
     },
     {
       name: "words-know-only-core",
@@ -66,6 +66,27 @@ export default {
       comment: "The command line is an edge. What others need from it belongs in answers, words or drawings.",
       from: { pathNot: ["^cli/", test] },
       to: { path: "^cli/" },
+    },
+    {
+      name: "logbook-knows-only-core",
+      severity: "error",
+      comment: "Entries and what they add up to are pure. Reading them for a plan, storing and showing them come after.",
+      from: { path: "^logbook/", pathNot: test },
+      to: { path: "^(data|words|answers|drawings|card|store|server|app|cli|bench|scripts)/" },
+    },
+    {
+      name: "nothing-imports-the-app",
+      severity: "error",
+      comment: "The app is an edge. What others need from it belongs in words, drawings, logbook or answers.",
+      from: { pathNot: ["^app/", test] },
+      to: { path: "^app/" },
+    },
+    {
+      name: "the-app-needs-no-server",
+      severity: "error",
+      comment: "Every screen works with the server off: it asks the logbook on the device, and the exchange gets and gives entries.",
+      from: { path: "^app/", pathNot: test },
+      to: { path: "^(store|server|cli|demo|bench|scripts)/" },
     },
     {
       name: "no-circles",

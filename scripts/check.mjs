@@ -4,11 +4,27 @@ import { attempt, prepare, tool } from "./prepare.mjs";
 prepare();
 const checks = [
   ["types of tests", () => tool("tsc", ["-p", "tsconfig.test.json"])],
+  ["types of the app", () => tool("tsc", ["-p", "app"])],
   ["lint and format", () => tool("biome", ["ci", "."])],
   [
     "directions",
     () =>
-      tool("depcruise", ["--config", ".dependency-cruiser.mjs", "core", "data", "words", "answers", "drawings", "cli", "bench", "testing"]),
+      tool("depcruise", [
+        "--config",
+        ".dependency-cruiser.mjs",
+        "core",
+        "data",
+        "words",
+        "answers",
+        "drawings",
+        "logbook",
+        "store",
+        "card",
+        "app",
+        "cli",
+        "bench",
+        "testing",
+      ]),
   ],
   ["unused code", () => tool("knip", [])],
   ["documented functions", () => attempt("node", ["scripts/documented.mjs"])],

@@ -67,7 +67,7 @@ function Units() {
   const { preferences } = useWorkshop();
   const chosen = preferences.units.value;
   return (
-    <div class="units" role="group" aria-label={words("app-units")}>
+    <fieldset class="units" aria-label={words("app-units")}>
       {(["metric", "inch"] as const).map((system) => (
         <button
           key={system}
@@ -79,7 +79,7 @@ function Units() {
           {words(`app-${system}`)}
         </button>
       ))}
-    </div>
+    </fieldset>
   );
 }
 

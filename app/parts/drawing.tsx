@@ -47,7 +47,6 @@ export function Drawing({
           }),
     [drawing, width, system, heading, idPrefix],
   );
-  // The text comes from our own writer, which escapes what people typed.
-  // biome-ignore lint/security/noDangerouslySetInnerHtml: one SVG document made by drawings/svg
+  // One SVG document from drawings/svg, which escapes what people typed.
   return <div ref={room} class="drawing" dangerouslySetInnerHTML={{ __html: svg }} />;
 }

@@ -7,7 +7,7 @@ import { useWorkshop } from "../frame/workshop.ts";
 export interface Words {
   (id: string, values?: Readonly<Record<string, Shown>>): string;
   sentence(says: Says): string;
-  name(id: string): string;
+  called(id: string): string;
   value<K extends Kind>(
     kind: K,
     value: Kinds[K],
@@ -22,7 +22,7 @@ export function useWords(): Words {
   const words = (id: string, values: Readonly<Record<string, Shown>> = {}) => sayIn(show, { id, with: values });
   return Object.assign(words, {
     sentence: (says: Says) => sayIn(show, says),
-    name: (id: string) => nameOf(id),
+    called: (id: string) => nameOf(id),
     value: <K extends Kind>(kind: K, value: Kinds[K], as = {}) => formatQuantity(kind, value, { system, ...as }),
   });
 }

@@ -54,6 +54,8 @@ export const appSentences = {
   "app-who": "Who is holding this device?",
   "app-cannot-open": "What is kept on this device can't be opened: {why}",
   "app-cannot-keep": "This could not be kept on this device: {why}. What you typed is still here.",
+  "app-close": "Close",
+  "app-figures": "Figures",
   "app-retry": "Try again",
   "app-drawing-none": "Drawn as soon as shaft and bore are known.",
 } as const;
