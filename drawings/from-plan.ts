@@ -1,5 +1,5 @@
 import type { Family as PackingFamily } from "@ringwright/core/materials";
-import { answerOf, type Plan } from "@ringwright/core/plan";
+import { answerOf, type GlandMoved, type Plan } from "@ringwright/core/plan";
 import type { Length } from "@ringwright/core/units";
 import type { BoxDrawing, SetPart, Stated } from "./box-section/input.ts";
 import type { CutStrip } from "./cut-strip.ts";
@@ -88,6 +88,15 @@ export function boxOfPlan(plan: Plan, title: string): BoxDrawing | undefined {
             ...(studs.threadLeft === undefined ? {} : { left: measured(studs.threadLeft) }),
           },
         }),
+  };
+}
+
+/** The same box with its gland moved on from finger-tight. */
+export function boxMoved(box: BoxDrawing, { gland, share, port }: GlandMoved): BoxDrawing {
+  return {
+    ...box,
+    moved: { gland, share },
+    ...(box.port && port ? { port: { ...box.port, state: port.opening } } : {}),
   };
 }
 

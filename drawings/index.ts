@@ -3,11 +3,12 @@ export type { BoxDrawing, PortState, SetPart, Stated } from "./box-section/input
 export type { Canvas, TextStyle } from "./canvas/canvas.ts";
 export { paint, sizeOf } from "./canvas/paint.ts";
 export { type CutStrip, drawCutStrip } from "./cut-strip.ts";
-export { boxOfPlan, jointClockOfPlan, pushOfPlan, stripOfPlan } from "./from-plan.ts";
+export { boxMoved, boxOfPlan, jointClockOfPlan, pushOfPlan, stripOfPlan } from "./from-plan.ts";
 export { drawJointClock, type JointClock } from "./joint-clock.ts";
 export { colours, type Stroke } from "./pens.ts";
 export type { Drawing, Family, Point } from "./shapes.ts";
 export { type LaidOut, scaleText, sheetOf } from "./sheet/sheet-of.ts";
 export { drawStressCurve, type StressCurve } from "./stress-curve.ts";
 export { type SvgOptions, toSvg } from "./svg/svg.ts";
+export { fillsMoved } from "./svg/fills-moved.ts";
 export { type Run, runsOf } from "./text/runs.ts";

@@ -45,8 +45,14 @@ export type Layer = "none" | "outline" | "thin" | "centre" | "hidden" | "hatch" 
 export type Family = "graphite" | "ptfe" | "aramid" | "plant-fibre" | "synthetic" | "metal-foil";
 
 export type Fill =
-  /** Cut metal: thin lines, `spacing` in millimetres of paper. */
-  | { readonly kind: "hatch"; readonly lean: 45 | -45; readonly spacing: number; readonly around?: readonly Rectangle[] }
+  /** Cut metal: thin lines, `spacing` in millimetres of paper, counted from `from` along the axis, so that they go with a part that moves. */
+  | {
+      readonly kind: "hatch";
+      readonly lean: 45 | -45;
+      readonly spacing: number;
+      readonly from?: number;
+      readonly around?: readonly Rectangle[];
+    }
   /** Packing: a weave for its family; `relaxed` is its length along the axis before it was squeezed, over its section. */
   | { readonly kind: "weave"; readonly family: Family; readonly relaxed: number }
   | { readonly kind: "solid" };

@@ -149,7 +149,7 @@ export function warnAtStart(work: Workings, offset: Length, found: Reach): void 
 const demand = { source: "mil-p-18472g", at: "3.3.9" } as const;
 
 /** The most of their height that rings are known to lose. */
-const mostLoss = 0.35;
+export const mostLoss = 0.35;
 
 function warnOverTravel(work: Workings, track: LanternTrack, travel: Length, rings: number): void {
   if (track.atStart === "open" && track.atEnd !== "open" && track.opensUntil !== undefined) {

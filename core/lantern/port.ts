@@ -103,12 +103,18 @@ export function stepOffset(work: Workings, given: LanternAndPort): Length {
   return work.step(offsetRule, [belowRings, ringsThroatSide, ringHeight, lanternWidth, portFromThroat], offsetOf(given));
 }
 
+/** How far off the port the lantern ring may be, without workings. */
+export function reachOf({ window, portDiameter }: Pick<LanternAndPort, "window" | "portDiameter">): Pick<Reach, "open" | "shut"> {
+  return { open: ((window - portDiameter) / 2) as Length, shut: ((window + portDiameter) / 2) as Length };
+}
+
 export function reach(work: Workings, given: LanternAndPort): Reach {
   const { window, portDiameter } = given;
+  const { open, shut } = reachOf(given);
   return {
     offset: stepOffset(work, given),
-    open: work.step(openReachRule, [window, portDiameter], ((window - portDiameter) / 2) as Length),
-    shut: work.step(shutReachRule, [window, portDiameter], ((window + portDiameter) / 2) as Length),
+    open: work.step(openReachRule, [window, portDiameter], open),
+    shut: work.step(shutReachRule, [window, portDiameter], shut),
   };
 }
 

@@ -13,7 +13,7 @@ export function lantern({ lantern: at, shaft, bore, section }: BoxFrame): Pieces
   const web = 0.15 * section;
   const hole = 0.34 * (to - from - 2 * land);
   const centre = (from + to) / 2;
-  const fill: Fill = { kind: "hatch", lean: -45, spacing: 0.95 };
+  const fill: Fill = { kind: "hatch", lean: -45, spacing: 0.95, from };
   for (const { half, sign } of halves) {
     const side = (name: string, land0: number, land1: number, face: number) => {
       const [inner, outer] = face > 0 ? [land1, centre - hole / 2] : [land0, centre + hole / 2];

@@ -7,8 +7,8 @@ import type { ToPaper } from "./paper.ts";
 import { nothing, type Placed, type PlacedPath } from "./placed.ts";
 import { rounded } from "./rounded.ts";
 
-/** The shapes of a drawing on paper, with their hatching and weave kept clear of what is written. */
-export function fillShapes(drawing: Drawing, toPaper: ToPaper, scale: number, written: Placed): Placed {
+/** The shapes of a drawing on paper, with their hatching and weave kept clear of what is written; or bare, without either. */
+export function fillShapes(drawing: Drawing, toPaper: ToPaper, scale: number, written: Placed, bare = false): Placed {
   const blanks = blanksOf(written, 0.25);
   const paths = drawing.shapes.flatMap((shape): readonly PlacedPath[] => {
     const corners = shape.points.map(toPaper);
@@ -23,10 +23,10 @@ export function fillShapes(drawing: Drawing, toPaper: ToPaper, scale: number, wr
       filled: shape.fill?.kind === "solid",
       role: "shape",
     };
-    const inside = filling(shape, points, toPaper, blanks);
+    const inside = bare ? [] : filling(shape, points, toPaper, blanks);
     const layer = shape.fill?.kind === "weave" ? "weave" : "hatch";
     const filled: readonly PlacedPath[] =
-      inside.length === 0 ? [] : [{ part: shape.part, layer, ink: "worked", pieces: inside, closed: false, filled: false, role: "fill" }];
+      inside.length === 0 ? [] : [{ id: `${shape.id}-fill`, part: shape.part, layer, ink: "worked", pieces: inside, closed: false, filled: false, role: "fill" }];
     return shape.layer === "none" ? filled : [...filled, outline];
   });
   return { ...nothing, paths };
@@ -45,5 +45,6 @@ function filling(
   if (fill.kind === "weave") return braid(fill, box, points, near);
   const holes = (fill.around ?? []).map(([x0, y0, x1, y1]) => around([toPaper([x0, y0]), toPaper([x1, y1])]));
   const keep = { circles: near.circles, boxes: [...near.boxes, ...holes] };
-  return hatch(points, fill.lean, fill.spacing).flatMap((segment) => outside(segment, keep));
+  const [origin] = toPaper([fill.from ?? 0, 0]);
+  return hatch(points, fill.lean, fill.spacing, origin).flatMap((segment) => outside(segment, keep));
 }

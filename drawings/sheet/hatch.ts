@@ -3,10 +3,11 @@ import type { Segment } from "./clip.ts";
 
 /**
  * Hatching of any simple polygon on paper: lines at 45 degrees, `spacing`
- * apart, from one origin for the whole sheet, so that the same part has the
- * same lines on both sides of a hole.
+ * apart, from one origin for the whole sheet or, for a part that moves, from
+ * `origin` on the axis, so that the same part has the same lines on both sides
+ * of a hole and wherever it goes.
  */
-export function hatch(polygon: readonly Point[], lean: 45 | -45, spacing: number): readonly Segment[] {
+export function hatch(polygon: readonly Point[], lean: 45 | -45, spacing: number, origin = 0): readonly Segment[] {
   const turn = lean === 45 ? 1 : -1;
   // Across the lines, and along them.
   const across = ([x, y]: Point) => (y - turn * x) / Math.SQRT2;
@@ -15,8 +16,9 @@ export function hatch(polygon: readonly Point[], lean: 45 | -45, spacing: number
   const heights = polygon.map(across);
   const segments: Segment[] = [];
   const [lowest, highest] = [Math.min(...heights), Math.max(...heights)];
-  for (let k = Math.ceil(lowest / spacing); k * spacing < highest; k++) {
-    const level = k * spacing;
+  const start = across([origin, 0]);
+  for (let k = Math.ceil((lowest - start) / spacing); start + k * spacing < highest; k++) {
+    const level = start + k * spacing;
     const crossings: number[] = [];
     for (let i = 0; i < polygon.length; i++) {
       const [p, q] = [polygon[i] as Point, polygon[(i + 1) % polygon.length] as Point];

@@ -20,6 +20,10 @@ export interface Page {
   readonly size: number;
   readonly show: Show;
   readonly heading: boolean;
+  /** Another state of the same thing, whose scale and page this one keeps, so that nothing jumps when a part moves. */
+  readonly like?: Pick<Sheet, "scale" | "frame" | "shrunk">;
+  /** Without hatching and weave. */
+  readonly bare?: boolean;
   /** How the scale is written beside the scale bar, when paper millimetres are real. */
   readonly stated?: string;
 }
@@ -49,6 +53,7 @@ export function layOut(drawing: Drawing, page: Page): Sheet {
   const target = page.width ?? Number.POSITIVE_INFINITY;
   const style: Style = { size: page.size, show: page.show, compact: target < compactBelow * page.size };
   const smallest = (drawing.legible.sizes * page.size) / drawing.legible.length;
+  if (page.like) return sheetAt(drawing, page.like.scale, page, style);
   if (page.scale !== undefined) {
     const sheet = sheetAt(drawing, Math.max(page.scale, smallest), page, style);
     return { ...sheet, shrunk: page.scale / sheet.scale };
@@ -118,14 +123,20 @@ function sheetAt(drawing: Drawing, scale: number, page: Page, style: Style): She
   const { size } = style;
   const { toPaper, notes, homeless, reach } = annotate(drawing, scale, style);
   const [x0, y0, x1, y1] = reach;
-  const width = Math.max(x1 - x0, (page.width ?? 0) - 2 * margin * size, narrowest * size);
-  const left = (x0 + x1 - width) / 2;
+  const edge = margin * size;
+  const kept = page.like?.frame;
+  const width = kept ? kept[2] - kept[0] - 2 * edge : Math.max(x1 - x0, (page.width ?? 0) - 2 * edge, narrowest * size);
+  const left = kept ? kept[0] + edge : (x0 + x1 - width) / 2;
   const heading = page.heading ? placeHeading(drawing, left, y1, width, style) : nothing;
   const footer = placeFooter(drawing, homeless, scale, page.stated, [left, y0], width, style);
   const clear = keepClear(together(notes, footer, heading), size);
-  const placed = together(fillShapes(drawing, toPaper, scale, clear), clear);
+  const placed = together(fillShapes(drawing, toPaper, scale, clear, page.bare), clear);
   const [, bottom, , top] = extentOf(placed) ?? reach;
-  const frame: Rectangle = [left - margin * size, bottom - margin * size, left + width + margin * size, top + margin * size];
-  const wide = frame[2] - frame[0];
-  return { placed, frame, scale, shrunk: page.width !== undefined && wide > page.width * (1 + 1e-6) ? page.width / wide : 1 };
+  const own: Rectangle = [left - edge, bottom - edge, left + width + edge, top + edge];
+  if (page.like && kept) {
+    const needed: Rectangle = [x0 - edge, own[1], x1 + edge, own[3]];
+    return { placed, frame: around([...corners(kept), ...corners(needed)]), scale, shrunk: page.like.shrunk };
+  }
+  const wide = own[2] - own[0];
+  return { placed, frame: own, scale, shrunk: page.width !== undefined && wide > page.width * (1 + 1e-6) ? page.width / wide : 1 };
 }

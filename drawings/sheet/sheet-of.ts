@@ -15,6 +15,10 @@ export interface SheetOptions {
   readonly catalogue?: Show["catalogue"];
   /** Title and subtitle above the drawing; off where the page says them already. */
   readonly heading?: boolean;
+  /** Laid out on the page and to the scale of another state of the same thing, so that nothing jumps when a part moves. */
+  readonly like?: LaidOut;
+  /** Without hatching and weave: for a part that is being moved, see `fillsMoved`. */
+  readonly bare?: boolean;
 }
 
 /** A drawing on its page, with the text size and the words that it was laid out for. */
@@ -32,12 +36,14 @@ export function sheetOf(drawing: Drawing, options: SheetOptions = {}): LaidOut {
   const show: Show = { catalogue: options.catalogue ?? english, system: options.system ?? "metric" };
   const scale = options.scale === undefined ? undefined : bounded(options.scale, 1, 0.005, 100);
   const width = bounded(options.width, 180, 10, 5000);
-  const size = bounded(options.textSize, scale === undefined ? Math.min(4.4, Math.max(3.4, 2.9 + width / 200)) : 3.5, 1, 20);
+  const size = options.like?.size ?? bounded(options.textSize, scale === undefined ? Math.min(4.4, Math.max(3.4, 2.9 + width / 200)) : 3.5, 1, 20);
   const sheet = layOut(drawing, {
     ...(scale === undefined ? { width } : { scale, stated: scaleText(scale) }),
     size,
     show,
     heading: options.heading ?? true,
+    ...(options.like === undefined ? {} : { like: options.like }),
+    ...(options.bare === undefined ? {} : { bare: options.bare }),
   });
   return { ...sheet, drawing, size, show };
 }
