@@ -40,6 +40,7 @@ const pens: Readonly<Record<Layer, Pen>> = {
   curve: { width: 2 * thin, cap: "round" },
   dashed: { width: 2 * thin, dash: "2 1.2" },
   chalk: { width: thin },
+  pencil: { width: thick },
   flow: { width: thick },
   grid: { width: thin, dash: "0.6 1", colour: colours.quiet },
 };

@@ -1,5 +1,6 @@
 import type { Length } from "@ringwright/core/units";
 import type { Says } from "@ringwright/core/workings";
+import type { Reading } from "./text/reading.ts";
 
 /**
  * A drawing is plain data: shapes in millimetres of the real thing, y up, and
@@ -39,7 +40,20 @@ export type Point = readonly [x: number, y: number];
 export type Ink = "measured" | "worked" | "attention" | "quiet";
 
 /** `none` draws only what fills the shape. */
-export type Layer = "none" | "outline" | "thin" | "centre" | "hidden" | "hatch" | "weave" | "curve" | "dashed" | "chalk" | "flow" | "grid";
+export type Layer =
+  | "none"
+  | "outline"
+  | "thin"
+  | "centre"
+  | "hidden"
+  | "hatch"
+  | "weave"
+  | "curve"
+  | "dashed"
+  | "chalk"
+  | "pencil"
+  | "flow"
+  | "grid";
 
 /** Families of packing that are told apart by their weave. */
 export type Family = "graphite" | "ptfe" | "aramid" | "plant-fibre" | "synthetic" | "metal-foil";
@@ -113,6 +127,8 @@ export interface Balloon {
 
 export interface LabelLine {
   readonly text: Text;
+  /** A figure that stands before the words of a flag. */
+  readonly reading?: Reading;
   readonly ink: Ink;
   readonly bold?: boolean;
 }
@@ -124,9 +140,10 @@ export interface Label {
   /**
    * `inside`: on the drawing at the point, when `room` (width, height) is enough there, else under the drawing.
    * `above`: clear above the drawing, beside the point's x. `left`: clear to the left of the drawing, level with the
-   * point or as near as others allow. `here`: at the point, the caller knows it is free.
+   * point or as near as others allow. `over`, `under`: a flag on a pole at the point's x, in rows above or below the
+   * drawing. `here`: at the point, the caller knows it is free.
    */
-  readonly place: "inside" | "above" | "left" | "here";
+  readonly place: "inside" | "above" | "left" | "over" | "under" | "here";
   readonly anchor: "start" | "middle" | "end";
   readonly room?: Point;
   /** For a label `here`: how far from the point, in text sizes. */

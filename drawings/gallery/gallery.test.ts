@@ -1,8 +1,9 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { drawBoxSection, drawCutStrip, drawJointClock, drawStressCurve, toSvg } from "../index.ts";
+import { drawBoxSection, drawCutStrip, drawJointClock, drawLimitRuler, drawStressCurve, toSvg } from "../index.ts";
 import { family, largeShaft, stockPump, stockPumpMoved, valveStem } from "./boxes.ts";
 import { joints, manyJoints, push, shallowStrip, skiveStrip, squareStrip } from "./rings.ts";
+import { hardnessRuler, runoutRuler, wornRuler } from "./rulers.ts";
 
 /** The pictures to keep, by name. */
 const pictures: Readonly<Record<string, () => string>> = {
@@ -18,6 +19,11 @@ const pictures: Readonly<Record<string, () => string>> = {
   "strip-at-45": () => toSvg(drawCutStrip(skiveStrip), { width: 103 }),
   "strip-at-30": () => toSvg(drawCutStrip(shallowStrip), { width: 103 }),
   "strip-square": () => toSvg(drawCutStrip(squareStrip), { width: 103 }),
+  "ruler-of-runout": () => toSvg(drawLimitRuler(runoutRuler), { width: 148 }),
+  "ruler-of-runout-on-a-phone": () => toSvg(drawLimitRuler(runoutRuler), { width: 76 }),
+  "ruler-of-runout-in-inches": () => toSvg(drawLimitRuler(runoutRuler), { width: 110, system: "inch" }),
+  "ruler-of-hardness": () => toSvg(drawLimitRuler(hardnessRuler), { width: 110 }),
+  "ruler-past-its-limits": () => toSvg(drawLimitRuler(wornRuler), { width: 110 }),
   "push-along-the-set": () => toSvg(drawStressCurve(push), { width: 120 }),
 };
 

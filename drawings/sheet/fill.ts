@@ -17,7 +17,7 @@ export function fillShapes(drawing: Drawing, toPaper: ToPaper, scale: number, wr
       id: shape.id,
       part: shape.part,
       layer: shape.layer,
-      ink: shape.layer === "chalk" ? "attention" : "worked",
+      ink: shape.layer === "chalk" ? "attention" : shape.layer === "pencil" ? "measured" : "worked",
       pieces: [points],
       closed: shape.closed,
       filled: shape.fill?.kind === "solid",
@@ -26,7 +26,9 @@ export function fillShapes(drawing: Drawing, toPaper: ToPaper, scale: number, wr
     const inside = bare ? [] : filling(shape, points, toPaper, blanks);
     const layer = shape.fill?.kind === "weave" ? "weave" : "hatch";
     const filled: readonly PlacedPath[] =
-      inside.length === 0 ? [] : [{ id: `${shape.id}-fill`, part: shape.part, layer, ink: "worked", pieces: inside, closed: false, filled: false, role: "fill" }];
+      inside.length === 0
+        ? []
+        : [{ id: `${shape.id}-fill`, part: shape.part, layer, ink: "worked", pieces: inside, closed: false, filled: false, role: "fill" }];
     return shape.layer === "none" ? filled : [...filled, outline];
   });
   return { ...nothing, paths };

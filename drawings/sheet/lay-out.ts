@@ -5,6 +5,7 @@ import { meets, placeCallouts, placeInside, placeLeft } from "./callouts.ts";
 import { keepClear } from "./clear.ts";
 import { placeColumns } from "./columns.ts";
 import { fillShapes } from "./fill.ts";
+import { placeFlags } from "./flags.ts";
 import { around } from "./hatch.ts";
 import { placeFooter, placeHeading } from "./margins.ts";
 import { bodyOf, paper } from "./paper.ts";
@@ -108,6 +109,8 @@ function annotate(drawing: Drawing, scale: number, style: Style) {
     placeColumns(drawing.dimensions, "left", toPaper, body[0], style),
     placeColumns(drawing.dimensions, "right", toPaper, body[2], style),
     placeLeft(drawing.labels, toPaper, body[0], style),
+    placeFlags(drawing.labels, "over", toPaper, [body[0], body[2]], body[3], style),
+    placeFlags(drawing.labels, "under", toPaper, [body[0], body[2]], body[1], style),
   );
   return { toPaper, notes, homeless: [...homeless, ...crowded], reach: around([...corners(body), ...corners(extentOf(notes) ?? body)]) };
 }

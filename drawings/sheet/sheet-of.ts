@@ -36,7 +36,8 @@ export function sheetOf(drawing: Drawing, options: SheetOptions = {}): LaidOut {
   const show: Show = { catalogue: options.catalogue ?? english, system: options.system ?? "metric" };
   const scale = options.scale === undefined ? undefined : bounded(options.scale, 1, 0.005, 100);
   const width = bounded(options.width, 180, 10, 5000);
-  const size = options.like?.size ?? bounded(options.textSize, scale === undefined ? Math.min(4.4, Math.max(3.4, 2.9 + width / 200)) : 3.5, 1, 20);
+  const size =
+    options.like?.size ?? bounded(options.textSize, scale === undefined ? Math.min(4.4, Math.max(3.4, 2.9 + width / 200)) : 3.5, 1, 20);
   const sheet = layOut(drawing, {
     ...(scale === undefined ? { width } : { scale, stated: scaleText(scale) }),
     size,

@@ -21,7 +21,11 @@ property("hatching and weave are carried to where the outline of their part is d
   const after = drawBoxSection(at(gland));
   const svg = toSvg(after, { like: start, bare: true, width: 190, heading: false });
   for (const ring of ["ring-1-upper", "ring-2-lower", "ring-3-upper", "ring-5-lower", "follower-upper", "lantern-lower-gland"]) {
-    const [a, , , , e] = /matrix\(([^)]+)\)/u.exec(fillsMoved(start, after).get(`${ring}-fill`) ?? "")?.[1]?.split(" ").map(Number) ?? [];
+    const [a, , , , e] =
+      /matrix\(([^)]+)\)/u
+        .exec(fillsMoved(start, after).get(`${ring}-fill`) ?? "")?.[1]
+        ?.split(" ")
+        .map(Number) ?? [];
     const [from, to] = across(still, ring);
     const [nowFrom, nowTo] = across(svg, ring);
     expect((a ?? 0) * from + (e ?? 0)).toBeCloseTo(nowFrom, 3);

@@ -99,6 +99,15 @@ export const drawingsSentences: Readonly<Record<string, string>> = {
   "drawing-says-curve": "Share of one further push of the follower along the set, throat on the left; what reaches the bottom ring:",
   "drawing-part-plot": "Push along the set",
 
+  "drawing-ruler-start": "{value}",
+  "drawing-ruler-house": "house limit, {by}",
+  "drawing-ruler-measured": "measured",
+  "drawing-says-ruler": "Limits for {what} along a ruler, to scale.",
+  "drawing-says-ruler-measured": "Measured {value}.",
+  "drawing-says-ruler-limits": "{count} limits, from {low} to {high}.",
+  "drawing-says-ruler-house": "House limit {value}, set by {by}.",
+  "drawing-cannot-ruler": "No drawing: a ruler needs limits or a reading, none below zero.",
+
   "drawing-cannot-clock": "No drawing: the joints need a shaft, a larger bore, and clock hours from 1 to 12.",
   "drawing-cannot-strip": "No drawing: the strip needs a section, a greater length and an angle up to 90°.",
   "drawing-cannot-tips": "No drawing: the length tip to tip does not belong to this length and angle.",
