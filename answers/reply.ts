@@ -6,6 +6,7 @@ import type { AnyAnswer } from "./answer.ts";
 import type { Facts } from "./facts.ts";
 import { type Json, type Malformed, type Reader, writable } from "./field.ts";
 import { answers } from "./register.ts";
+import { withSlips } from "./slips-typed.ts";
 import { typedAt } from "./typed-at.ts";
 
 /** A reply as it leaves the program: plain JSON, SI, full precision. */
@@ -59,7 +60,12 @@ export function work(name: string, question: Json, facts: Facts): Worked | { rea
   const reader: Reader = { typed: new Map() };
   const read = description.question.read(question, "", reader);
   if (!read.ok) return { malformed: refusedQuestion(read.malformed) };
-  return { description, question, found: description.work(read.value, facts), typed: reader.typed };
+  const found = description.work(read.value, facts);
+  return { description, question, found: asking(found, reader.typed, facts), typed: reader.typed };
+}
+
+function asking(found: Answer<unknown>, typed: ReadonlyMap<string, Typed>, facts: Facts): Answer<unknown> {
+  return found.ok ? { ...found, warnings: withSlips(typed, facts.uncertainty.plausible, found.warnings) } : found;
 }
 
 /**

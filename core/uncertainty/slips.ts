@@ -134,14 +134,12 @@ export function slipsAmong(
     high = Math.max(high, reading);
   }
   if (low <= 0 || high / low < 5) return none;
-  const sorted = [...readings].sort((a, b) => a - b);
-  let reference = sorted[Math.floor((sorted.length - 1) / 2)] ?? low;
-  if (readings.length === 2) {
-    // Neither outvotes the other: the plausible one is believed, else the first.
-    const range = field && plausible[field];
-    const believed = range && readings.find((reading) => reading >= range.low && reading <= range.high);
-    reference = believed ?? readings[0] ?? low;
-  }
+  // Readings that are likely in themselves are believed before the others; of two that are not, the first.
+  const range = field && plausible[field];
+  const likely = range ? readings.filter((reading) => reading >= range.low && reading <= range.high) : [];
+  const believed = likely.length > 0 ? likely : readings;
+  const sorted = [...believed].sort((a, b) => a - b);
+  const reference = (believed.length === 2 ? believed[0] : sorted[Math.floor((sorted.length - 1) / 2)]) ?? low;
   const inch = quantity("length", 1, "in") / quantity("length", 1, "mm");
   return readings.flatMap((value, i): Warning[] => {
     const factor = [10, 0.1, inch, 1 / inch].find((one) => Math.abs(Math.log(value / reference / one)) < near);
