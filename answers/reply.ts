@@ -29,6 +29,9 @@ export type Reply =
       };
     };
 
+/** A reply without an answer. */
+export type RefusedReply = Extract<Reply, { readonly ok: false }>;
+
 const malformedKinds: ReadonlySet<string> = new Set(["malformed", "unknown-answer", "unknown-field", "missing", "wrong-unit"]);
 
 /** Whether a refusal is of the question itself (exit 2, HTTP 400) and not of the calculation (exit 3, HTTP 422). */
@@ -98,7 +101,7 @@ export function replyOf({ description, question, found, typed }: Worked): Reply 
 }
 
 /** Refuses a question before anything is worked out. */
-export function refusedQuestion({ id, with: shown, ...malformed }: Malformed): Reply {
+export function refusedQuestion({ id, with: shown, ...malformed }: Malformed): RefusedReply {
   const { input, given, allowed } = malformed;
   return {
     ok: false,
