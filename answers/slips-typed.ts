@@ -1,67 +1,133 @@
 import { slipsOfSection } from "@ringwright/core/section";
-import { type PlausibleField, type PlausibleRanges, slips, slipsAmong } from "@ringwright/core/uncertainty";
+import { type PlausibleRange, type PlausibleRanges, slips, slipsAmong } from "@ringwright/core/uncertainty";
 import type { Length, Typed } from "@ringwright/core/units";
 import type { Warning } from "@ringwright/core/workings";
+import { type Circumstances, likelyRange } from "./likely-range.ts";
 
-/** Fields of questions that are a dimension or reading of which a likely range is known. */
-const likely: Readonly<Record<string, PlausibleField>> = {
-  shaft: "shaft",
-  stem: "shaft",
-  rod: "shaft",
-  diameter: "shaft",
-  bore: "bore",
-  depth: "depth",
-  packedLength: "depth",
-  section: "section",
-  lanternWidth: "lantern-width",
-  portDiameter: "port",
-  clearance: "clearance",
-  rotation: "rotation",
-  temperature: "temperature",
-  suction: "pressure",
-  discharge: "pressure",
-  boxPressure: "pressure",
-  boxPressureGauge: "pressure",
-  measuredGauge: "pressure",
-};
+/** A question as it was read, as far as a range hangs on it. */
+interface Asked {
+  readonly motion?: string;
+  readonly parts?: readonly { readonly ratio?: number }[];
+}
+type TypedPaths = ReadonlyMap<string, Typed>;
+
+const strokes: ReadonlySet<string | undefined> = new Set(["stroking", "rising-stem", "quarter-turn-stem"]);
+/** Several readings of one dimension: the calculation holds them against each other and asks about their mean. */
+const several = /^(.*?)\.?(?:[rR]eadings|planes)((?:\[\d+\])*)$/u;
+/** Thinner than any liquid, Pa s: what leaks is a gas, and its density is none of a liquid. */
+const gas = 5e-5;
 
 /**
  * Asks about what looks mistyped in a question: ten times too much or too
- * little, or an inch for a millimetre, against what boxes have and against its
- * siblings. Where the calculation asks about the same field, the one that knows
- * what was meant is said.
+ * little, or one unit for another, against what boxes have and against its
+ * siblings. Where the calculation asks about the same thing, the one that
+ * knows what was meant is said. Nothing is said twice and nothing is changed.
  *
  * @returns the warnings of the calculation with those about slips before them.
  */
-export function withSlips(typed: ReadonlyMap<string, Typed>, plausible: PlausibleRanges, said: readonly Warning[]): readonly Warning[] {
-  const asked = new Map<string | undefined, Warning>();
-  for (const warning of said) if (warning.kind === "slip") asked.set(warning.input, warning);
-  const added = new Map<string | undefined, Warning>();
-  for (const slip of [...alone(typed, plausible), ...gapBetween(typed, plausible), ...parts(typed, plausible)]) {
-    const other = asked.get(slip.input);
-    const better = other === undefined || (other.suggestion === undefined && slip.suggestion !== undefined);
-    if (better && !added.has(slip.input)) added.set(slip.input, slip);
-  }
-  if (added.size === 0) return said;
-  return [...added.values(), ...said.filter((warning) => warning.kind !== "slip" || !added.has(warning.input))];
+export function withSlips(question: unknown, typed: TypedPaths, plausible: PlausibleRanges, said: readonly Warning[]): readonly Warning[] {
+  const added = [
+    ...siblings(question as Asked, typed, plausible),
+    ...alone(question as Asked, typed, plausible),
+    ...gapBetween(typed, plausible),
+  ];
+  const commas = thousands(question as Asked, typed, plausible);
+  const asked = said.filter((warning) => warning.kind === "slip");
+  if (added.length + commas.length === 0 && asked.length < 2) return said;
+  return [...once([...commas, ...asked, ...added]), ...said.filter((warning) => warning.kind !== "slip")];
 }
 
-function alone(typed: ReadonlyMap<string, Typed>, plausible: PlausibleRanges): Warning[] {
-  return [...typed].flatMap(([input, { kind, value }]) => {
-    const field = Object.hasOwn(likely, input) ? likely[input] : undefined;
-    return field !== undefined && plausible[field].kind === kind ? slips({ field, value, input }, plausible) : [];
-  });
+/** What makes up the gap that is packed: one of them mistyped makes the others look wrong too. */
+const across: ReadonlySet<string | undefined> = new Set(["shaft", "stem", "rod", "bore", "section", "set.section"]);
+
+/** One question about each thing typed: of several, one that says what was meant, else the first. */
+function once(found: readonly Warning[]): Iterable<Warning> {
+  const kept = new Map<string | undefined, Warning>();
+  const ofOneReading = new Set<string | undefined>();
+  for (const slip of found) {
+    const [, dimension, index] = several.exec(slip.input ?? "") ?? [];
+    if (dimension && index) ofOneReading.add(dimension);
+  }
+  const meant = found.some((slip) => slip.suggestion !== undefined && across.has(slip.input));
+  for (const slip of found) {
+    const [, dimension, index] = several.exec(slip.input ?? "") ?? [];
+    const about = dimension && !index ? dimension : slip.input;
+    if (ofOneReading.has(about) || (meant && slip.suggestion === undefined && across.has(about))) continue;
+    const before = kept.get(about);
+    if (before === undefined || (before.suggestion === undefined && slip.suggestion !== undefined)) kept.set(about, slip);
+  }
+  return kept.values();
+}
+
+function circumstances({ motion }: Asked, typed: TypedPaths): Circumstances {
+  return { motion, strokes: strokes.has(motion) || typed.has("stem") || typed.has("rod") };
+}
+
+function alone(question: Asked, typed: TypedPaths, plausible: PlausibleRanges): Warning[] {
+  const about = circumstances(question, typed);
+  const thin = (typed.get("viscosity")?.value ?? gas) < gas;
+  const found: Warning[] = [];
+  const believable = new Set<string | undefined>();
+  for (const [input, given] of typed) {
+    const { value, unit } = given;
+    const field = likelyRange(input, given, about);
+    if (field === undefined) continue;
+    if (believed(plausible[field], value)) believable.add(dimensionOf(input));
+    // Nought is what is not there, and no slip makes it.
+    else if (value !== 0 && !(thin && field === "density")) found.push(...slips({ field, value, input, unit }, plausible));
+  }
+  // Of readings that are all unlikely the calculation asks about the mean, once.
+  return found.filter(({ input = "" }) => !several.test(input) || believable.has(dimensionOf(input)));
+}
+
+function dimensionOf(input: string): string | undefined {
+  return several.exec(input)?.[1];
+}
+
+function believed({ low, high }: PlausibleRange, value: number): boolean {
+  return value >= low && value <= high;
+}
+
+/** Three digits after a single comma may be thousands. Where only what was read is likely, it is not asked. */
+function thousands(question: Asked, typed: TypedPaths, plausible: PlausibleRanges): Warning[] {
+  const found: Warning[] = [];
+  for (const [input, given] of typed) {
+    const { value, kind, mayMean } = given;
+    if (mayMean === undefined) continue;
+    const field = likelyRange(input, given, circumstances(question, typed));
+    if (field !== undefined && believed(plausible[field], value) && !believed(plausible[field], mayMean)) continue;
+    const shown = { input, typed: given.typed, read: { value, kind }, other: { value: mayMean, kind } };
+    found.push({ kind: "slip", input, given: value, suggestion: mayMean, says: { id: "comma-or-thousands", with: shown } });
+  }
+  return found;
+}
+
+/** What may have been meant by what was typed in a question that has no answer. */
+export function meantByTyped(question: unknown, typed: TypedPaths, plausible: PlausibleRanges): Warning | undefined {
+  return [...withSlips(question, typed, plausible, [])].find((slip) => slip.suggestion !== undefined);
 }
 
 /** Shaft and bore that are both likely, with a gap between them that is not. */
-function gapBetween(typed: ReadonlyMap<string, Typed>, plausible: PlausibleRanges): readonly Warning[] {
-  const [shaft, bore] = [typed.get("shaft"), typed.get("bore")];
-  if (shaft?.kind !== "length" || bore?.kind !== "length" || bore.value <= shaft.value) return [];
-  return slipsOfSection(shaft.value as Length, bore.value as Length, ((bore.value - shaft.value) / 2) as Length, plausible);
+function gapBetween(typed: TypedPaths, plausible: PlausibleRanges): readonly Warning[] {
+  const name = ["shaft", "stem", "rod"].find((one) => typed.has(one));
+  const [shaft, bore] = [name && typed.get(name), typed.get("bore")];
+  if (!name || !shaft || !bore || shaft.kind !== "length" || bore.kind !== "length" || bore.value <= shaft.value) return [];
+  const gap = (bore.value - shaft.value) / 2;
+  const found = slipsOfSection(shaft.value as Length, bore.value as Length, gap as Length, plausible);
+  return found.map((slip) => (slip.input === "shaft" ? about(slip, name) : slip));
 }
 
-/** The parts of a set beside one another. */
-function parts(typed: ReadonlyMap<string, Typed>, plausible: PlausibleRanges): readonly Warning[] {
-  const inputs = [...typed.keys()].filter((path) => /^parts\[\d+\]\.height$/u.test(path));
-  return slipsAmong({ readings: inputs.map((path) => typed.get(path)?.value ?? 0), inputs }, plausible);
+function about(warning: Warning, input: string): Warning {
+  const { says } = warning;
+  return { ...warning, input, says: { ...says, with: { ...says.with, input } } };
+}
+
+/** The rings of a set, and the gaps round a shaft, beside one another; a lantern ring or a spacer may be any length. */
+function siblings({ parts }: Asked, typed: TypedPaths, plausible: PlausibleRanges): readonly Warning[] {
+  const rings = (parts ?? []).flatMap(({ ratio }, i) => (ratio === 0 ? [] : [`parts[${i}].height`]));
+  const gaps = ["clockGaps", "condition.clockGaps"].flatMap((list) => [0, 1, 2, 3].map((i) => `${list}[${i}]`));
+  return [rings, gaps].flatMap((paths) => {
+    const inputs = paths.filter((path) => typed.has(path));
+    return slipsAmong({ readings: inputs.map((path) => typed.get(path)?.value ?? 0), inputs }, plausible);
+  });
 }
