@@ -195,7 +195,7 @@ for (const description of answers) {
     ],
     (question) => {
       const reply = ask(description.name, question, facts);
-      if (reply.ok) expect(allFinite(reply.answer) && allFinite(reply.workings), JSON.stringify(reply)).toBe(true);
+      if (reply.ok) expect([reply.answer, reply.workings, reply.warnings].every(allFinite), JSON.stringify(reply)).toBe(true);
       else expect(reply.refusal.why.length).toBeGreaterThan(0);
     },
     "fuzz",

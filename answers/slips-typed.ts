@@ -1,5 +1,5 @@
 import { slipsOfSection } from "@ringwright/core/section";
-import { type PlausibleRange, type PlausibleRanges, slips, slipsAmong } from "@ringwright/core/uncertainty";
+import { type PlausibleField, type PlausibleRange, type PlausibleRanges, slips, slipsAmong } from "@ringwright/core/uncertainty";
 import type { Length, Typed } from "@ringwright/core/units";
 import type { Warning } from "@ringwright/core/workings";
 import { type Circumstances, likelyRange } from "./likely-range.ts";
@@ -34,9 +34,13 @@ export function withSlips(question: unknown, typed: TypedPaths, plausible: Plaus
   const commas = thousands(question as Asked, typed, plausible);
   const asked = said.filter((warning) => warning.kind === "slip");
   if (added.length + commas.length === 0 && asked.length < 2) return said;
-  return [...once([...commas, ...asked, ...added]), ...said.filter((warning) => warning.kind !== "slip")];
+  const informed = asked.filter(({ says }) => !byRange.has(says.id));
+  const slips = once([...commas, ...informed, ...added, ...asked]);
+  return [...slips, ...said.filter((warning) => warning.kind !== "slip")];
 }
 
+/** Said of one value against its range; here the unit that was typed is known as well. */
+const byRange: ReadonlySet<string> = new Set(["slip-meant", "slip-meant-either", "slip-unlikely"]);
 /** What makes up the gap that is packed: one of them mistyped makes the others look wrong too. */
 const across: ReadonlySet<string | undefined> = new Set(["shaft", "stem", "rod", "bore", "section", "set.section"]);
 
@@ -64,24 +68,27 @@ function circumstances({ motion }: Asked, typed: TypedPaths): Circumstances {
 }
 
 function alone(question: Asked, typed: TypedPaths, plausible: PlausibleRanges): Warning[] {
-  const about = circumstances(question, typed);
+  const known = circumstances(question, typed);
   const thin = (typed.get("viscosity")?.value ?? gas) < gas;
-  const found: Warning[] = [];
-  const believable = new Set<string | undefined>();
-  for (const [input, given] of typed) {
-    const { value, unit } = given;
-    const field = likelyRange(input, given, about);
-    if (field === undefined) continue;
-    if (believed(plausible[field], value)) believable.add(dimensionOf(input));
+  const unlikely = (input: string, { value, unit }: Pick<Typed, "value" | "unit">, field: PlausibleField) =>
     // Nought is what is not there, and no slip makes it.
-    else if (value !== 0 && !(thin && field === "density")) found.push(...slips({ field, value, input, unit }, plausible));
+    value === 0 || believed(plausible[field], value) ? [] : slips({ field, value, input, unit }, plausible);
+  const found: Warning[] = [];
+  const readings = new Map<string, [string, Typed, PlausibleField][]>();
+  for (const [input, given] of typed) {
+    const field = likelyRange(input, given, known);
+    if (field === undefined || (thin && field === "density")) continue;
+    const dimension = several.exec(input)?.[1];
+    if (dimension === undefined) found.push(...unlikely(input, given, field));
+    else if (!readings.get(dimension)?.push([input, given, field])) readings.set(dimension, [[input, given, field]]);
   }
-  // Of readings that are all unlikely the calculation asks about the mean, once.
-  return found.filter(({ input = "" }) => !several.test(input) || believable.has(dimensionOf(input)));
-}
-
-function dimensionOf(input: string): string | undefined {
-  return several.exec(input)?.[1];
+  for (const [dimension, list] of readings) {
+    const asked = list.flatMap((one) => unlikely(...one));
+    if (asked.length < list.length) found.push(...asked);
+    // All of them: the dimension is asked about, by its first reading.
+    else found.push(...asked.slice(0, 1).map((first) => about(first, dimension)));
+  }
+  return found;
 }
 
 function believed({ low, high }: PlausibleRange, value: number): boolean {

@@ -44,30 +44,26 @@ const confused: Partial<Readonly<Record<Kind, Pairs>>> = {
  * Values that may have been meant instead of one that was typed, those that
  * `fits` accepts: tenfold more or less, or the other of two units that are
  * taken for one another (mm and inch, bar and psi, °C and °F, rpm and rad/s).
- * For a temperature `unit` is the one it was typed in, °C when left out.
+ * Where the unit it was typed in is known, only that one can have been the wrong one.
  *
  * Units: SI of the kind.
  * Range: any finite value.
  * Source: Thimbleby and Cairns, J. R. Soc. Interface 7 (2010), on errors "out by ten"; the list of units is our own proposal.
  * @example meantInstead("length", 2.75e-3 as Length, (meant) => meant > 0.05) // [0.06985]
  */
-export function meantInstead<K extends Kind>(
-  kind: K,
-  value: Kinds[K],
-  fits: (meant: number) => boolean,
-  unit: string = "degC",
-): readonly number[] {
+export function meantInstead<K extends Kind>(kind: K, value: Kinds[K], fits: (meant: number) => boolean, unit?: string): readonly number[] {
   // Tenfold slips are made on the scale that is typed, which for temperatures is seldom the absolute one.
+  const scale = unit ?? "degC";
   const tenfold =
     kind === "temperature"
-      ? [quantity(kind, inUnit(kind, value, unit) / 10, unit), quantity(kind, inUnit(kind, value, unit) * 10, unit)]
+      ? [quantity(kind, inUnit(kind, value, scale) / 10, scale), quantity(kind, inUnit(kind, value, scale) * 10, scale)]
       : [value / 10, value * 10];
   const meant = tenfold.filter(fits);
-  for (const [one, other] of confused[kind] ?? []) {
-    for (const swapped of [quantity(kind, inUnit(kind, value, one), other), quantity(kind, inUnit(kind, value, other), one)]) {
-      // Ten of one may be one of the other: the same is not offered twice.
-      if (fits(swapped) && !meant.some((before) => Math.abs(swapped - before) <= 1e-9 * Math.abs(swapped))) meant.push(swapped);
-    }
+  for (const [one, other] of (confused[kind] ?? []).flatMap(([a, b]) => [[a, b] as const, [b, a] as const])) {
+    if (unit !== undefined && unit !== one) continue;
+    const swapped = quantity(kind, inUnit(kind, value, one), other);
+    // Ten of one may be one of the other: the same is not offered twice.
+    if (fits(swapped) && !meant.some((before) => Math.abs(swapped - before) <= 1e-9 * Math.abs(swapped))) meant.push(swapped);
   }
   return meant;
 }
