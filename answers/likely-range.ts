@@ -1,7 +1,7 @@
 import type { PlausibleField } from "@ringwright/core/uncertainty";
 import type { Kind, Typed } from "@ringwright/core/units";
 
-type ByName = Readonly<Record<string, PlausibleField>>;
+type ByName = ReadonlyMap<string, PlausibleField>;
 
 const length: ByName = named({
   shaft: ["shaft", "stem", "rod", "rodSmallest", "diameter", "mandrel"],
@@ -66,11 +66,17 @@ const ofKind: Partial<Readonly<Record<Kind, PlausibleField>>> = {
   "surface-tension": "surface-tension",
 };
 
-const others: ByName = { atmosphereAbsolute: "atmosphere", modulus: "modulus", dropVolume: "drop-volume", caught: "catch" };
+/** Where the name matters for another kind than length. */
+const others: Partial<Readonly<Record<Kind, ByName>>> = {
+  "absolute-pressure": named({ atmosphere: ["atmosphereAbsolute"] }),
+  stress: named({ modulus: ["modulus"] }),
+  volume: named({ "drop-volume": ["dropVolume"], catch: ["caught"] }),
+};
 
 /** What is no reading of a box: what the sheet of a packing promises, and limits that somebody set. */
-const notOfTheBox = /^items\[|^temperatureLimit$|houseLimits\[/u;
-const uncertain = /Uncertainty$|^uncertainties\./u;
+function notOfTheBox(path: string): boolean {
+  return path.startsWith("items[") || path === "temperatureLimit" || path.includes("houseLimits[");
+}
 
 /** What else is known of a question, where a range hangs on it. */
 export interface Circumstances {
@@ -81,31 +87,28 @@ export interface Circumstances {
 
 /** The range that a quantity of a question is held against; undefined where none is known. */
 export function likelyRange(path: string, { kind }: Typed, about: Circumstances): PlausibleField | undefined {
-  if (notOfTheBox.test(path)) return undefined;
+  if (notOfTheBox(path)) return undefined;
   if (kind === "length") {
-    if (uncertain.test(path)) return "reading-error";
+    if (path.endsWith("Uncertainty") || path.startsWith("uncertainties.")) return "reading-error";
     if (path === "port.diameter") return "port";
-    return lookUp(length, nameIn(path));
+    return length.get(nameIn(path));
   }
   if (kind === "pressure" && about.strokes) return "stem-pressure";
   if (kind === "rotation" && about.motion === "slow-agitator") return "slow-rotation";
-  return lookUp(others, nameIn(path)) ?? ofKind[kind];
+  return others[kind]?.get(nameIn(path)) ?? ofKind[kind];
 }
 
 /** The name that says what was measured: `parts[2].height` is a height, `shaft.readings[0]` a shaft. */
 function nameIn(path: string): string {
-  const names = path.replace(/\[\d+\]/gu, "").split(".");
-  const last = names.at(-1) ?? "";
-  if (last === "readings" || last === "planes") return names.at(-2) ?? "";
+  const plain = path.endsWith("]") ? path.slice(0, path.indexOf("[", path.lastIndexOf(".") + 1)) : path;
+  const dot = plain.lastIndexOf(".");
+  const last = plain.slice(dot + 1);
+  if (last === "readings" || last === "planes") return plain.slice(plain.lastIndexOf(".", dot - 1) + 1, Math.max(dot, 0));
   return last.endsWith("Readings") ? last.slice(0, -"Readings".length) : last;
 }
 
-function lookUp(fields: ByName, name: string): PlausibleField | undefined {
-  return Object.hasOwn(fields, name) ? fields[name] : undefined;
-}
-
 function named(names: Partial<Readonly<Record<PlausibleField, readonly string[]>>>): ByName {
-  return Object.fromEntries(
+  return new Map(
     Object.entries(names).flatMap(([field, list]) => list.map((name): [string, PlausibleField] => [name, field as PlausibleField])),
   );
 }

@@ -267,3 +267,21 @@ describe("a plan asks about each thing once", () => {
   for (const [name, value, expected] of cases)
     test(`${name} ${JSON.stringify(value)}`, () => expect(asked("plan", { ...question, [name]: value })).toEqual(expected));
 });
+
+describe("a question that has no answer is told what was perhaps meant", () => {
+  const cases: readonly (readonly [string, Json, RegExp])[] = [
+    ["surface-speed", { shaft: "50000 mm", rotation: "1450 rpm" }, /shaft reads 50000 mm.*Is it 50\.0\smm/u],
+    ["gland-load", { ...gland, shaft: "500 mm" }, /shaft reads 500 mm.*Is it 50\.0\smm\?$/u],
+    ["section", { shaft: "500 mm", bore: "70 mm" }, /shaft reads 500 mm.*Is it 50\.0\smm\?$/u],
+  ];
+  for (const [name, question, why] of cases)
+    test(name, () => {
+      const reply = ask(name, question, facts);
+      expect(reply.ok ? "" : reply.refusal.why).toMatch(why);
+      expect(reply.ok ? "" : reply.refusal.given).toBeDefined();
+    });
+  test("where nothing looks mistyped, nothing more is said", () => {
+    const reply = ask("gland-load", { ...gland, shaft: "70 mm", bore: "50 mm" }, facts);
+    expect(reply.ok ? "" : reply.refusal.why).not.toMatch(/Is it/u);
+  });
+});

@@ -1,5 +1,5 @@
 import { slipsOfSection } from "@ringwright/core/section";
-import { type PlausibleField, type PlausibleRange, type PlausibleRanges, slips, slipsAmong } from "@ringwright/core/uncertainty";
+import { type PlausibleRange, type PlausibleRanges, slips, slipsAmong } from "@ringwright/core/uncertainty";
 import type { Length, Typed } from "@ringwright/core/units";
 import type { Warning } from "@ringwright/core/workings";
 import { type Circumstances, likelyRange } from "./likely-range.ts";
@@ -70,25 +70,34 @@ function circumstances({ motion }: Asked, typed: TypedPaths): Circumstances {
 function alone(question: Asked, typed: TypedPaths, plausible: PlausibleRanges): Warning[] {
   const known = circumstances(question, typed);
   const thin = (typed.get("viscosity")?.value ?? gas) < gas;
-  const unlikely = (input: string, { value, unit }: Pick<Typed, "value" | "unit">, field: PlausibleField) =>
-    // Nought is what is not there, and no slip makes it.
-    value === 0 || believed(plausible[field], value) ? [] : slips({ field, value, input, unit }, plausible);
   const found: Warning[] = [];
-  const readings = new Map<string, [string, Typed, PlausibleField][]>();
+  const believable = new Set<string>();
+  const readings = new Map<string, Warning[]>();
   for (const [input, given] of typed) {
     const field = likelyRange(input, given, known);
-    if (field === undefined || (thin && field === "density")) continue;
-    const dimension = several.exec(input)?.[1];
-    if (dimension === undefined) found.push(...unlikely(input, given, field));
-    else if (!readings.get(dimension)?.push([input, given, field])) readings.set(dimension, [[input, given, field]]);
+    if (field === undefined) continue;
+    const dimension = input.endsWith("]") ? several.exec(input)?.[1] : undefined;
+    // Nought is what is not there, and no slip makes it.
+    if (given.value === 0 || believed(plausible[field], given.value)) {
+      if (dimension !== undefined) believable.add(dimension);
+      continue;
+    }
+    if (thin && field === "density") continue;
+    const asked = slips({ field, value: given.value, input, unit: given.unit }, plausible).map((slip) => asTyped(slip, given));
+    if (dimension === undefined) found.push(...asked);
+    else readings.set(dimension, [...(readings.get(dimension) ?? []), ...asked]);
   }
-  for (const [dimension, list] of readings) {
-    const asked = list.flatMap((one) => unlikely(...one));
-    if (asked.length < list.length) found.push(...asked);
+  for (const [dimension, asked] of readings) {
+    if (believable.has(dimension)) found.push(...asked);
     // All of them: the dimension is asked about, by its first reading.
-    else found.push(...asked.slice(0, 1).map((first) => about(first, dimension)));
+    else found.push(...asked.slice(0, 1).map((first) => ({ ...saying(first, { input: dimension }), input: dimension })));
   }
   return found;
+}
+
+/** The sentence shows what was typed as it was typed. */
+function asTyped(slip: Warning, { typed }: Typed): Warning {
+  return typed === "" ? slip : saying(slip, { given: typed });
 }
 
 function believed({ low, high }: PlausibleRange, value: number): boolean {
@@ -98,10 +107,11 @@ function believed({ low, high }: PlausibleRange, value: number): boolean {
 /** Three digits after a single comma may be thousands. Where only what was read is likely, it is not asked. */
 function thousands(question: Asked, typed: TypedPaths, plausible: PlausibleRanges): Warning[] {
   const found: Warning[] = [];
+  const known = circumstances(question, typed);
   for (const [input, given] of typed) {
     const { value, kind, mayMean } = given;
     if (mayMean === undefined) continue;
-    const field = likelyRange(input, given, circumstances(question, typed));
+    const field = likelyRange(input, given, known);
     if (field !== undefined && believed(plausible[field], value) && !believed(plausible[field], mayMean)) continue;
     const shown = { input, typed: given.typed, read: { value, kind }, other: { value: mayMean, kind } };
     found.push({ kind: "slip", input, given: value, suggestion: mayMean, says: { id: "comma-or-thousands", with: shown } });
@@ -121,20 +131,25 @@ function gapBetween(typed: TypedPaths, plausible: PlausibleRanges): readonly War
   if (!name || !shaft || !bore || shaft.kind !== "length" || bore.kind !== "length" || bore.value <= shaft.value) return [];
   const gap = (bore.value - shaft.value) / 2;
   const found = slipsOfSection(shaft.value as Length, bore.value as Length, gap as Length, plausible);
-  return found.map((slip) => (slip.input === "shaft" ? about(slip, name) : slip));
+  return found.map((slip) => (slip.input === "shaft" ? { ...saying(slip, { input: name }), input: name } : slip));
 }
 
-function about(warning: Warning, input: string): Warning {
+/** A question with other words in its sentence. */
+function saying(warning: Warning, words: Readonly<Record<string, string>>): Warning {
   const { says } = warning;
-  return { ...warning, input, says: { ...says, with: { ...says.with, input } } };
+  return { ...warning, says: { ...says, with: { ...says.with, ...words } } };
 }
 
 /** The rings of a set, and the gaps round a shaft, beside one another; a lantern ring or a spacer may be any length. */
-function siblings({ parts }: Asked, typed: TypedPaths, plausible: PlausibleRanges): readonly Warning[] {
-  const rings = (parts ?? []).flatMap(({ ratio }, i) => (ratio === 0 ? [] : [`parts[${i}].height`]));
-  const gaps = ["clockGaps", "condition.clockGaps"].flatMap((list) => [0, 1, 2, 3].map((i) => `${list}[${i}]`));
-  return [rings, gaps].flatMap((paths) => {
+function siblings({ parts = [] }: Asked, typed: TypedPaths, plausible: PlausibleRanges): readonly Warning[] {
+  const rings = parts.flatMap(({ ratio }, i) => (ratio === 0 ? [] : [`parts[${i}].height`]));
+  return [rings, ...clockGaps].flatMap((paths) => {
     const inputs = paths.filter((path) => typed.has(path));
+    if (inputs.length < 2) return [];
     return slipsAmong({ readings: inputs.map((path) => typed.get(path)?.value ?? 0), inputs }, plausible);
   });
 }
+
+const clockGaps: readonly (readonly string[])[] = ["clockGaps", "condition.clockGaps"].map((list) =>
+  [0, 1, 2, 3].map((i) => `${list}[${i}]`),
+);

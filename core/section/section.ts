@@ -104,7 +104,7 @@ export function sectionBetween(given: SectionBetween, stock: StockFacts, uncerta
     ["bore", D.mean, diameter, "m"],
   ]);
   if (nothing) return nothing;
-  if (D.mean <= d.mean) return notLarger(d.mean, D.mean);
+  if (D.mean <= d.mean) return notLarger(d.mean, D.mean, uncertainty.plausible);
 
   const u = Math.sqrt(D.u * D.u + d.u * d.u) / 2;
   const gap: Uncertain<Length> = {

@@ -13,6 +13,7 @@ const confused: Partial<Readonly<Record<Kind, Pairs>>> = {
   length: [
     ["mm", "in"],
     ["m", "mm"],
+    ["mm", "um"],
   ],
   pressure: ofPressure,
   "absolute-pressure": ofPressure,
