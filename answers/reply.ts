@@ -168,6 +168,9 @@ function refused(
 ): Reply {
   const text = typed.get(input)?.typed;
   const outside = says.id.startsWith("outside-range") && text !== undefined;
+  const why = say(outside ? { ...says, with: { ...says.with, given: text } } : says);
+  // A refusal that offers what was meant by its own field is not doubled.
+  const alsoSaid = meant === undefined || (meant.input === input && says.with?.meant !== undefined) ? undefined : say(meant.says);
   return {
     ok: false,
     refusal: {
@@ -175,7 +178,7 @@ function refused(
       input,
       ...asTyped(input, given, question),
       ...(allowed === undefined ? {} : { allowed: writeAllowed(allowed) }),
-      why: [say(outside ? { ...says, with: { ...says.with, given: text } } : says), ...(meant ? [say(meant.says)] : [])].join(" "),
+      why: alsoSaid === undefined ? why : `${why} ${alsoSaid}`,
       ...(citation ? { citation: writeCitation(citation) } : {}),
     },
   };

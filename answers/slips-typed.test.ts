@@ -227,6 +227,7 @@ describe("any quantity of any example, far beyond what is likely,", () => {
       const title = `${name} ${path} ${value}`;
       if (!reply.ok) {
         expect(reply.refusal.why, title).toMatch(/Is it |Was the /u);
+        expect(reply.refusal.input, title).not.toBe("");
         continue;
       }
       answered++;
@@ -280,6 +281,10 @@ describe("a question that has no answer is told what was perhaps meant", () => {
       expect(reply.ok ? "" : reply.refusal.why).toMatch(why);
       expect(reply.ok ? "" : reply.refusal.given).toBeDefined();
     });
+  test("what the refusal itself offers is not said twice", () => {
+    const reply = ask("section", { shaft: "50 mm", bore: "2.5 mm" }, facts);
+    expect(reply.ok ? "" : reply.refusal.why).toMatch(/Was the bore 63\.5\smm\?$/u);
+  });
   test("where nothing looks mistyped, nothing more is said", () => {
     const reply = ask("gland-load", { ...gland, shaft: "70 mm", bore: "50 mm" }, facts);
     expect(reply.ok ? "" : reply.refusal.why).not.toMatch(/Is it/u);
