@@ -110,7 +110,11 @@ export function outside(checks: readonly (readonly [input: string, value: number
 
 /** The same for one input, where many are looked at in the hot path: nothing is made unless it is refused. */
 export function notWithin(input: string, value: number, range: Range, unit: string): Refused | undefined {
-  if (within(range, value)) return undefined;
+  return within(range, value) ? undefined : refuseOutside(input, value, range, unit);
+}
+
+/** Apart from the look, which so stays short enough to be compiled into whatever looks. */
+function refuseOutside(input: string, value: number, range: Range, unit: string): Refused {
   return refuse({
     kind: "outside-range",
     input,
