@@ -36,11 +36,13 @@ export interface Written {
 
 /**
  * Makes the next entry of a device's chain. Its id is later than those of all
- * entries that it comes after, even where a clock stands wrong. Throws when
+ * entries that it comes after or crosses out, even where a clock stands wrong,
+ * so that a list by id reads in order. Throws when
  * the caller hands in a body that is none of its kind: a mistake in the program.
  */
 export function writeEntry<Kind extends EntryKind>(doing: Doing<Kind>, head: Head, ms: number, random: Uint8Array): Written {
-  const latest = doing.after.reduce((last, id) => Math.max(last, timeOfId(id) + 1), 0);
+  const crossed = doing.kind === "crossed-out" ? [(doing.body as Bodies["crossed-out"]).entry] : [];
+  const latest = [...doing.after, ...crossed].reduce((last, id) => Math.max(last, timeOfId(id) + 1), 0);
   const entry: Entry = {
     v: 1,
     id: uuidv7(Math.max(ms, latest), random),

@@ -11,6 +11,7 @@ import { glandNames, glandSentences } from "./gland.ts";
 import { heatNames, heatSentences } from "./heat.ts";
 import { lanternNames, lanternSentences } from "./lantern.ts";
 import { leakNames, leakSentences } from "./leak.ts";
+import { logbookNames, logbookSentences } from "./logbook.ts";
 import { materialsNames, materialsSentences } from "./materials.ts";
 import { measuredNames, measuredSentences } from "./measured.ts";
 import { planNames, planSentences } from "./plan.ts";
@@ -45,6 +46,7 @@ export const english: Catalogue = {
     ...planSentences,
     ...commandSentences,
     ...drawingsSentences,
+    ...logbookSentences,
   },
   names: {
     ...questionNames,
@@ -68,5 +70,6 @@ export const english: Catalogue = {
     ...planNames,
     ...commandNames,
     ...drawingsNames,
+    ...logbookNames,
   },
 };
