@@ -2,7 +2,8 @@ const rfc3339 =
   /^(?<date>\d{4}-\d{2}-\d{2})T(?<hour>\d{2}):(?<min>\d{2}):(?<second>\d{2})(?:\.(?<part>\d{1,9}))?(?:Z|(?<sign>[+-])(?<ahead>\d{2}):(?<aheadMin>\d{2}))$/u;
 const day = /^(\d{4})-(\d{2})-(\d{2})$/u;
 const minute = 60_000;
-const cycle = 400 * 365.2425 * 24 * 60 * minute;
+/** 400 years. */
+const cycle = 146_097 * 24 * 60 * minute;
 
 /**
  * Date and time with offset, as RFC 3339 writes them, in milliseconds since
