@@ -1,4 +1,5 @@
-import { canonicalBytes, canonicalText, hashOf } from "./canonical.ts";
+import { utf8ToBytes } from "@noble/hashes/utils.js";
+import { canonicalText, hashOf } from "./canonical.ts";
 import type { At, Bodies, Entry, EntryKind, Json } from "./entry.ts";
 import { timeOfId, uuidv7 } from "./id.ts";
 import { kinds } from "./kinds.ts";
@@ -61,5 +62,5 @@ export function writeEntry<Kind extends EntryKind>(doing: Doing<Kind>, head: Hea
   };
   const read = readEntry(JSON.parse(canonicalText(entry)) as Json);
   if (!read.ok) throw new Error(`not an entry: ${read.fault.id} at ${read.fault.at}`);
-  return { entry: read.entry, text: read.text, head: { seq: entry.seq, hash: hashOf(canonicalBytes(read.entry)) } };
+  return { entry: read.entry, text: read.text, head: { seq: entry.seq, hash: hashOf(utf8ToBytes(read.text)) } };
 }

@@ -2,10 +2,12 @@ import {
   type At,
   type Bodies,
   Book,
+  canonicalBytes,
   canonicalText,
   type Entry,
   type EntryKind,
   type Head,
+  hashOf,
   type Json,
   kinds,
   noHead,
@@ -50,6 +52,27 @@ export interface Written {
   readonly text: string;
   /** Ids of the same fact that the writer knew of, at any remove: noted here without any link of the entry. */
   readonly past: ReadonlySet<string>;
+  /** Which fact of which box it says, by a name of the test's own. */
+  readonly fact: string | undefined;
+}
+
+const read = new Map<string, Entry>();
+
+/** Reads a text as it comes over the line; each text once, since a text is always read alike. */
+function entryFrom(text: string): Entry {
+  const known = read.get(text);
+  if (known) return known;
+  const now = readEntryText(text);
+  if (!now.ok) throw new Error(`refused on the way: ${now.fault.id} at ${now.fault.at}`);
+  if (read.size > 10_000) read.clear();
+  read.set(text, now.entry);
+  return now.entry;
+}
+
+function factNamed(kind: EntryKind, body: unknown, box: string | null): string | undefined {
+  if (kinds[kind].fact === undefined) return undefined;
+  const { field, item, job, step } = body as { readonly [name: string]: string };
+  return JSON.stringify([box, field ? "field" : kind, field ?? item ?? [job, step]]);
 }
 
 /** A tablet in a test: its own clock, its own chain, and what it has seen so far. */
@@ -57,77 +80,80 @@ export class Device {
   readonly book = new Book();
   /** Everything it has, in the order it came. */
   readonly has: Written[] = [];
+  readonly #has = new Set<string>();
   readonly #id: string;
   readonly #random: () => number;
   readonly #clock: () => number;
-  readonly #names: (body: unknown, kind: string, box: string | null) => string;
   #head: Head = noHead;
 
   constructor(number: number, random: () => number, clock: () => number = () => noon) {
     this.#id = idOf(100 + number);
     this.#random = random;
     this.#clock = clock;
-    this.#names = (body, kind, box) => {
-      const { field, item, job, step } = body as { readonly [name: string]: string };
-      return JSON.stringify([box, field ? "field" : kind, field ?? item ?? [job, step]]);
-    };
   }
 
   /** Does something, having seen all that it has. */
   say<Kind extends EntryKind>(kind: Kind, body: Bodies[Kind], box: string | null = boxes[0] ?? null, at?: At): Entry {
-    const now = this.#clock();
-    const said = { box, kind, kindVersion: kinds[kind].version, body: body as unknown as { readonly [name: string]: Json } };
-    const doing = { site, box, kind, body, by: `person-${this.#id.at(-1)}`, device: this.#id, after: this.book.headsOf(said) };
-    const random = Uint8Array.from({ length: 10 }, () => this.#random() * 256);
-    const { entry, text, head } = writeEntry(
-      { ...doing, at: at ?? { device: new Date(now).toISOString(), serverOffsetMs: null } },
-      this.#head,
-      now,
-      random,
-    );
-    this.#head = head;
-    const fact = this.#names(body, kind, box);
+    const { entry, text } = this.#write(kind, body, box, at);
+    const fact = factNamed(kind, body, box);
     const past = new Set<string>();
-    for (const seen of this.has) {
-      if (this.#names(seen.entry.body, seen.entry.kind, seen.entry.box) !== fact || kinds[kind].fact === undefined) continue;
+    for (const seen of fact === undefined ? [] : this.has.toReversed()) {
+      if (seen.fact !== fact || past.has(seen.entry.id)) continue;
       past.add(seen.entry.id);
       for (const id of seen.past) past.add(id);
     }
-    this.#keep({ entry, text, past });
+    this.#keep({ entry, text, past, fact });
     return entry;
   }
 
   /** Does something that this version of the program has not heard of. */
   sayNewer(kind: string, kindVersion: number, body: Json, box: string | null = boxes[0] ?? null): Entry {
-    const plain = this.say("note", { text: "" }, box);
-    const written = this.has.pop();
+    const { entry: plain } = this.#write("note", { text: "" }, box);
     const newer = readEntry(JSON.parse(canonicalText({ ...plain, kind, kindVersion, body } as Entry)) as Json);
-    if (!newer.ok || !written) throw new Error(`not an entry: ${JSON.stringify(newer)}`);
-    this.#keep({ entry: newer.entry, text: newer.text, past: new Set() });
+    if (!newer.ok) throw new Error(`not an entry: ${newer.fault.id} at ${newer.fault.at}`);
+    this.#head = { seq: plain.seq, hash: hashOf(canonicalBytes(newer.entry)) };
+    this.#keep({ entry: newer.entry, text: newer.text, past: new Set(), fact: undefined });
     return newer.entry;
+  }
+
+  #write<Kind extends EntryKind>(kind: Kind, body: Bodies[Kind], box: string | null, at?: At) {
+    const now = this.#clock();
+    const after = this.book.headsOf({ box, kind, kindVersion: kinds[kind].version, body });
+    const written = writeEntry(
+      {
+        site,
+        box,
+        kind,
+        body,
+        by: "someone",
+        device: this.#id,
+        at: at ?? { device: new Date(now).toISOString(), serverOffsetMs: null },
+        after,
+      },
+      this.#head,
+      now,
+      Uint8Array.from({ length: 10 }, () => this.#random() * 256),
+    );
+    this.#head = written.head;
+    return written;
   }
 
   #keep(written: Written): void {
     this.has.push(written);
+    read.set(written.text, written.entry);
+    this.#has.add(written.entry.id);
     this.book.add([written.entry]);
   }
 
   /** Takes in what another one sends, as texts; tells how many were new. */
   take(sent: readonly Written[]): number {
     const before = this.book.size;
-    const known = new Set(this.has.map(({ entry }) => entry.id));
     for (const one of sent) {
-      if (known.has(one.entry.id)) continue;
-      known.add(one.entry.id);
+      if (this.#has.has(one.entry.id)) continue;
+      this.#has.add(one.entry.id);
       this.has.push(one);
     }
-    this.book.add(
-      sent.map(({ text }) => {
-        const read = readEntryText(text);
-        if (!read.ok) throw new Error(`refused on the way: ${read.fault.id} at ${read.fault.at}`);
-        return read.entry;
-      }),
-    );
+    this.book.add(sent.map(({ text }) => entryFrom(text)));
     return this.book.size - before;
   }
 }

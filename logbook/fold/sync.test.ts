@@ -18,8 +18,8 @@ property(
     });
     // Who can reach whom: drawn anew from time to time.
     let reach = devices.map(() => 0);
-    for (let operation = 0; operation < operations; operation++) {
-      if (operation % 20 === 0) reach = devices.map(() => Math.floor(random() * 3));
+    for (let operation = 0; operation < replicas * operations; operation++) {
+      if (operation % 50 === 0) reach = devices.map(() => Math.floor(random() * 3));
       const at = Math.floor(random() * replicas);
       const device = devices[at] as Device;
       if (random() < 0.8) doAnything(device, random);
