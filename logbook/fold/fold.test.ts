@@ -295,7 +295,7 @@ property("two entries forged under one id count as the same one wherever they me
   const honest = entriesOf(history(what, small));
   const forged = honest
     .filter(() => random() < 0.3)
-    .map((entry): Entry => ({ ...entry, by: "someone", box: random() < 0.5 ? entry.box : (boxes[1] ?? null) }));
+    .map((entry): Entry => ({ ...entry, by: "another", box: random() < 0.5 ? entry.box : (boxes[1] ?? null) }));
   const all = [...honest, ...forged];
   const books = [all, shuffled(all, random), shuffled([...all, ...forged], random)].map((entries) => {
     const book = new Book();
