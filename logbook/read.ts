@@ -75,7 +75,7 @@ export function readEntry(json: Json): Read {
   if (odd !== undefined) return fault(odd, "entry-text");
   const entry = json as unknown as Entry;
   if (isKnown(entry.kind) && entry.kindVersion <= kinds[entry.kind].version) {
-    const wrong = kinds[entry.kind].body(entry.body);
+    const wrong = kinds[entry.kind].body.faultIn(entry.body);
     if (wrong !== undefined) return fault(`body.${wrong}`, "entry-malformed");
   }
   const text = canonicalText(entry);
