@@ -18,6 +18,7 @@ import { questionNames, questionSentences } from "./question.ts";
 import { ringsNames, ringsSentences } from "./rings.ts";
 import { runInNames, runInSentences } from "./run-in.ts";
 import { sectionNames, sectionSentences } from "./section.ts";
+import { serverNames, serverSentences } from "./server.ts";
 import { stemsNames, stemsSentences } from "./stems.ts";
 import { unitsNames, unitsSentences } from "./units.ts";
 
@@ -45,6 +46,7 @@ export const english: Catalogue = {
     ...planSentences,
     ...commandSentences,
     ...drawingsSentences,
+    ...serverSentences,
   },
   names: {
     ...questionNames,
@@ -68,5 +70,6 @@ export const english: Catalogue = {
     ...planNames,
     ...commandNames,
     ...drawingsNames,
+    ...serverNames,
   },
 };

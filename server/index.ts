@@ -1,0 +1,1 @@
+export { buildServer, operationsOf, type Parts } from "./app.ts";
