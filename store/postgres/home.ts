@@ -1,0 +1,62 @@
+import { CompiledQuery, type DatabaseConnection, Kysely, PostgresDialect } from "kysely";
+import pg from "pg";
+import { postgresEngine } from "../engine.ts";
+import { type Home, inOurIds } from "../home.ts";
+import { migrate } from "../migrations/migrate.ts";
+import type { Tables } from "../tables.ts";
+import { faultOfServer } from "./faults.ts";
+
+/** Everything of ours lies in a schema of its own, so that a database may be shared with others. */
+export const schema = "ringwright";
+
+const whole = pg.types.builtins.INT8;
+const types = {
+  // Our counts stay below 2^53.
+  getTypeParser: ((oid: number, format?: "text" | "binary") =>
+    oid === whole ? Number : pg.types.getTypeParser(oid, format as "text")) as typeof pg.types.getTypeParser,
+};
+
+/** A commit is on disk before it is said, whatever the database was told to prefer. */
+const durable = CompiledQuery.raw(
+  "select set_config('synchronous_commit', 'on', false) where current_setting('synchronous_commit') = 'off'",
+);
+
+/** Kysely over a database of PostgreSQL, by its address. */
+export function kyselyOf(where: string): Kysely<Tables> {
+  const pool = new pg.Pool({ connectionString: where, types, connectionTimeoutMillis: 10_000, keepAlive: true });
+  // A resting connection that breaks is replaced; whoever asks next hears of a server that is gone.
+  pool.on("error", () => undefined);
+  const onCreateConnection = async (connection: DatabaseConnection) => {
+    await connection.executeQuery(durable);
+  };
+  return new Kysely<Tables>({ dialect: new PostgresDialect({ pool, onCreateConnection }) });
+}
+
+/** The home in a database of PostgreSQL. */
+export async function postgresHome(where: string): Promise<Home> {
+  const bare = kyselyOf(where);
+  const db = bare.withSchema(schema);
+  const ours = (fault: unknown) => faultOfServer(nameOf(where), fault);
+  try {
+    await migrate(db as unknown as Kysely<never>, postgresEngine, schema);
+  } catch (fault) {
+    await bare.destroy();
+    throw ours(fault);
+  }
+  return {
+    ask: (question) => inOurIds(() => question(db), ours),
+    // The lock on a site's row only orders appends when every statement sees what was committed before it.
+    change: (change) => inOurIds(() => db.transaction().setIsolationLevel("read committed").execute(change), ours),
+    close: () => bare.destroy(),
+  };
+}
+
+/** The address as it may be shown: without the password. */
+function nameOf(where: string): string {
+  try {
+    const url = new URL(where);
+    return `${url.username}${url.username ? "@" : ""}${url.host}${url.pathname}`;
+  } catch {
+    return "";
+  }
+}
