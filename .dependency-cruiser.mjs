@@ -37,7 +37,7 @@ export default {
       severity: "error",
       comment: "Data reads its files and knows the shapes that core declares; calculations belong in core.",
       from: { path: "^data/", pathNot: test },
-      to: { path: "^(words|answers|drawings|logbook|store|demo|server|cli|bench|scripts)/" },
+      to: { path: "^(app|server|store|logbook|card|words|answers|drawings|cli|bench|scripts|demo)/" },
     },
     {
       name: "words-know-only-core",
@@ -65,7 +65,7 @@ export default {
       severity: "error",
       comment: "The logbook says what entries are and what they add up to. Where they are kept, shown or asked about is for others.",
       from: { path: "^logbook/", pathNot: test },
-      to: { path: "^(data|words|answers|drawings|store|demo|server|cli|bench|scripts)/" },
+      to: { path: "^(data|words|answers|drawings|card|store|demo|server|app|cli|bench|scripts)/" },
     },
     {
       name: "store-knows-only-the-logbook",
@@ -101,6 +101,20 @@ export default {
       comment: "The command line is an edge. What others need from it belongs in answers, words or drawings.",
       from: { pathNot: ["^cli/", test] },
       to: { path: "^cli/" },
+    },
+    {
+      name: "nothing-imports-the-app",
+      severity: "error",
+      comment: "The app is an edge. What others need from it belongs in words, drawings, logbook or answers.",
+      from: { pathNot: ["^app/", test] },
+      to: { path: "^app/" },
+    },
+    {
+      name: "the-app-needs-no-server",
+      severity: "error",
+      comment: "Every screen works with the server off: it asks the logbook on the device, and the exchange gets and gives entries.",
+      from: { path: "^app/", pathNot: test },
+      to: { path: "^(store|server|cli|demo|bench|scripts)/" },
     },
     {
       name: "no-circles",

@@ -19,3 +19,4 @@ export { answers } from "./register.ts";
 export { ask, findAnswer, inWords, isMalformed, type Reply, refusedQuestion, replyOf, type Worked, work } from "./reply.ts";
 export { foundSchema, listAnswers, refusalSchema, replySchema } from "./schema.ts";
 export { countShape, groupShape, listShape, maybe, type Shape, textShape } from "./shape.ts";
+export { surveyField } from "./topics/survey-field.ts";

@@ -6,7 +6,7 @@ import { dirname, join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 
 export const root = dirname(dirname(fileURLToPath(import.meta.url)));
-const packages = ["core", "data", "words", "answers", "drawings", "logbook", "store", "demo", "server", "cli"];
+const packages = ["core", "data", "words", "answers", "drawings", "logbook", "store", "card", "demo", "server", "cli"];
 
 /** Runs a command in the project and leaves with its exit code when it fails. */
 export function must(command, args, options = {}) {

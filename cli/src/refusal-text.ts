@@ -1,7 +1,7 @@
 import type { Json, Reply } from "@ringwright/answers";
 import type { UnitSystem } from "@ringwright/core/units";
 import { inputName, say } from "@ringwright/words";
-import { shown } from "./plan/workings.ts";
+import { shownStep } from "@ringwright/words/workings";
 
 type Refusal = Extract<Reply, { ok: false }>["refusal"];
 
@@ -27,7 +27,7 @@ function range(allowed: Json, system: UnitSystem): string {
   if (Array.isArray(allowed)) return allowed.map((entry: Json) => plain(entry)).join(", ");
   if (typeof allowed !== "object" || allowed === null) return plain(allowed);
   const { min, above, max, unit = "1" } = allowed as { readonly [name: string]: Json | undefined };
-  const in_ = (value: Json | undefined) => (typeof value === "number" ? shown(value, String(unit), system) : undefined);
+  const in_ = (value: Json | undefined) => (typeof value === "number" ? shownStep(value, String(unit), system) : undefined);
   const [low, over, high] = [in_(min), in_(above), in_(max)];
   if (low !== undefined && high !== undefined) return say({ id: "refusal-between", with: { low, high } });
   if (over !== undefined && high !== undefined) return say({ id: "refusal-above-to", with: { low: over, high } });

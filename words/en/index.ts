@@ -1,4 +1,5 @@
 import type { Catalogue } from "../catalogue.ts";
+import { appNames, appSentences } from "./app.ts";
 import { boxNames, boxSentences } from "./box.ts";
 import { cautionsNames, cautionsSentences } from "./cautions.ts";
 import { commandNames, commandSentences } from "./command.ts";
@@ -47,6 +48,7 @@ export const english: Catalogue = {
     ...commandSentences,
     ...drawingsSentences,
     ...serverSentences,
+    ...appSentences,
   },
   names: {
     ...questionNames,
@@ -71,5 +73,6 @@ export const english: Catalogue = {
     ...commandNames,
     ...drawingsNames,
     ...serverNames,
+    ...appNames,
   },
 };

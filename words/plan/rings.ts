@@ -1,19 +1,35 @@
 import { isStem } from "@ringwright/core/box";
 import { answerOf, type Plan } from "@ringwright/core/plan";
 import { formatQuantity, type Length } from "@ringwright/core/units";
-import type { Page } from "./page.ts";
-
-type SetPart = NonNullable<ReturnType<typeof setOf>>["parts"][number];
+import type { PlanPage } from "./page.ts";
 
 const setOf = (plan: Plan) => answerOf(plan.rings.set);
 
+/** One part of the set: what it is, how high, where its joint goes, and what a depth gauge reads once it is home. */
+export interface SetRow {
+  readonly part: string;
+  readonly height: string;
+  readonly joint?: string;
+  readonly depth?: string;
+}
+
+/** The set from the throat to the gland, part by part. */
+export function setRows(page: PlanPage, plan: Plan): readonly SetRow[] {
+  return (setOf(plan)?.parts ?? []).map(({ kind, number, height, joint, depthLeft }) => ({
+    part: page.words(`plan-${kind}`, number === undefined ? {} : { number }),
+    height: page.length(height),
+    ...(joint === undefined ? {} : { joint: String(joint) }),
+    ...(depthLeft === undefined ? {} : { depth: page.length(depthLeft) }),
+  }));
+}
+
 /** The set, part by part, with joints and what a depth gauge reads. */
-export function setText(page: Page, plan: Plan): void {
+export function setText(page: PlanPage, plan: Plan): void {
   const set = setOf(plan);
   if (!set) return;
   page.heading("plan-heading-set");
   page.line(page.words(isStem(plan.survey.motion) ? "plan-set-order-stem" : "plan-set-order"));
-  for (const part of set.parts) page.row(partName(page, part), page.length(part.height), place(page, part));
+  for (const row of setRows(page, plan)) page.row(row.part, row.height, place(page, row));
   page.line(page.words("plan-joints", { datum: page.words(`plan-datum-${plan.survey.datum ?? "top"}`) }));
   page.row(page.words("plan-ring-height"), page.uncertain(set.ringHeight, 1));
   page.row(page.words("plan-set-height"), page.length(set.setHeight));
@@ -24,18 +40,14 @@ export function setText(page: Page, plan: Plan): void {
   page.workings(page.words("plan-heading-set"), plan.rings.set);
 }
 
-function partName(page: Page, part: SetPart): string {
-  return page.words(`plan-${part.kind}`, part.number === undefined ? {} : { number: part.number });
-}
-
-function place(page: Page, { joint, depthLeft }: SetPart): string {
-  if (joint !== undefined && depthLeft !== undefined) return page.words("plan-part-place", { joint, depth: page.length(depthLeft) });
-  if (depthLeft !== undefined) return page.words("plan-part-depth", { depth: page.length(depthLeft) });
+function place(page: PlanPage, { joint, depth }: SetRow): string {
+  if (joint !== undefined && depth !== undefined) return page.words("plan-part-place", { joint, depth });
+  if (depth !== undefined) return page.words("plan-part-depth", { depth });
   return joint === undefined ? "" : page.words("plan-part-joint", { joint });
 }
 
 /** What to cut, on what, and how much coil it takes. */
-export function cutText(page: Page, { rings, box }: Plan): void {
+export function cutText(page: PlanPage, { rings, box }: Plan): void {
   const cut = answerOf(rings.cut);
   if (!cut) return;
   page.heading("plan-heading-cut");
@@ -50,8 +62,7 @@ export function cutText(page: Page, { rings, box }: Plan): void {
       }),
     );
   }
-  const whole = (metric: Length, inch: Length) =>
-    page.style.system === "metric" ? page.value("length", metric, { decimals: 0 }) : inches(inch);
+  const whole = (metric: Length, inch: Length) => (page.system === "metric" ? page.value("length", metric, { decimals: 0 }) : inches(inch));
   page.row(page.words("plan-cut-length"), whole(cut.lengthRounded, cut.lengthRoundedInch));
   if (skive) {
     page.row(page.words("plan-cut-tip"), whole(cut.cutLengthRounded, cut.cutLengthRoundedInch));
@@ -72,14 +83,14 @@ export function cutText(page: Page, { rings, box }: Plan): void {
       ? page.words("plan-cut-gap", { low: page.length(gap.low), high: page.length(gap.high) })
       : page.words("plan-cut-gap-none"),
   );
-  page.row(page.words("plan-cut-shortcut"), page.value("length", cut.shortcutError, { decimals: page.style.system === "metric" ? 0 : 2 }));
+  page.row(page.words("plan-cut-shortcut"), page.value("length", cut.shortcutError, { decimals: page.system === "metric" ? 0 : 2 }));
   const coil = answerOf(rings.coil);
   if (coil)
     page.row(
       page.words("plan-coil"),
       formatQuantity("length", coil.length, {
-        unit: page.style.system === "metric" ? "m" : "in",
-        decimals: page.style.system === "metric" ? 2 : 1,
+        unit: page.system === "metric" ? "m" : "in",
+        decimals: page.system === "metric" ? 2 : 1,
       }),
     );
   page.workings(page.words("plan-heading-cut"), rings.cut, rings.coil);
@@ -97,7 +108,7 @@ function inches(length: Length): string {
 }
 
 /** Where the lantern ring sits, and when the port closes. */
-export function lanternText(page: Page, plan: Plan): void {
+export function lanternText(page: PlanPage, plan: Plan): void {
   const lantern = setOf(plan)?.lantern;
   if (!lantern) return;
   page.heading("plan-heading-lantern");
@@ -116,9 +127,9 @@ export function lanternText(page: Page, plan: Plan): void {
   }
   if (!limit) return;
   if (limit.gap)
-    page.row(page.words("plan-lantern-closes"), page.band("length", limit.gap, { decimals: page.style.system === "metric" ? 0 : 2 }));
+    page.row(page.words("plan-lantern-closes"), page.band("length", limit.gap, { decimals: page.system === "metric" ? 0 : 2 }));
   if (limit.shutGap)
-    page.row(page.words("plan-lantern-shut"), page.band("length", limit.shutGap, { decimals: page.style.system === "metric" ? 0 : 2 }));
+    page.row(page.words("plan-lantern-shut"), page.band("length", limit.shutGap, { decimals: page.system === "metric" ? 0 : 2 }));
   if (!limit.limits) page.line(page.words("plan-lantern-stays"));
   else if (limit.repackGap !== undefined) {
     const size = formatQuantity("length", limit.repackGap, { unit: "mm", decimals: 0 });

@@ -1,8 +1,8 @@
 import { answerOf, type Plan } from "@ringwright/core/plan";
-import type { Page } from "./page.ts";
+import type { PlanPage } from "./page.ts";
 
 /** Pressure in the box, the flush that beats it, boiling and air. */
-export function pressureText(page: Page, { pressures, survey }: Plan): void {
+export function pressureText(page: PlanPage, { pressures, survey }: Plan): void {
   const box = answerOf(pressures.box);
   const flush = answerOf(pressures.flush);
   if (!box) return;
@@ -19,12 +19,16 @@ export function pressureText(page: Page, { pressures, survey }: Plan): void {
         page.words("plan-flush-now"),
         page.value("pressure", survey.flush.set, { digits: 2 }),
         page.words(`plan-flush-${flush.present}`),
+        undefined,
+        "measured",
       );
     if (survey.flush?.supply !== undefined && flush.reaches && flush.reaches !== "yes")
       page.row(
         page.words("plan-flush-supply"),
         page.value("pressure", survey.flush.supply, { digits: 2 }),
         page.words(`plan-flush-reach-${flush.reaches}`),
+        undefined,
+        "measured",
       );
   }
   const vapour = answerOf(pressures.vapour);
@@ -45,7 +49,7 @@ export function pressureText(page: Page, { pressures, survey }: Plan): void {
 }
 
 /** How fast it runs, what heat it makes, what carries it, and what others say of the drip. */
-export function heatText(page: Page, { chosen, heat }: Plan): void {
+export function heatText(page: PlanPage, { chosen, heat }: Plan): void {
   const speed = answerOf(chosen.speed)?.speed;
   const power = answerOf(heat.power);
   const drip = answerOf(heat.drip);

@@ -1,10 +1,10 @@
 import { answerOf, type Plan } from "@ringwright/core/plan";
-import type { Page } from "./page.ts";
+import type { PlanPage } from "./page.ts";
 
 const percent = (share: number) => Math.round(100 * share);
 
 /** How much of a push gets down to ring 1, and what a flat of the nuts does; a stem's load and torque. */
-export function glandText(page: Page, { load }: Plan): void {
+export function glandText(page: PlanPage, { load }: Plan): void {
   const standing = answerOf(load.standing);
   const nuts = answerOf(load.nuts);
   const stem = answerOf(load.stem);

@@ -1,12 +1,12 @@
 import { isStem } from "@ringwright/core/box";
 import { answerOf, type Plan } from "@ringwright/core/plan";
 import type { Length } from "@ringwright/core/units";
-import type { Page } from "./page.ts";
+import type { PlanPage } from "./page.ts";
 
 type Dimension = Plan["box"]["shaft"];
 
 /** Shaft, bore and depth as measured. */
-export function boxText(page: Page, { box, survey }: Plan): void {
+export function boxText(page: PlanPage, { box, survey }: Plan): void {
   page.heading("plan-heading-box");
   const shaft = isStem(survey.motion) ? "plan-stem" : survey.motion === "stroking" ? "plan-rod" : "plan-shaft";
   for (const [id, part] of [
@@ -28,7 +28,7 @@ export function boxText(page: Page, { box, survey }: Plan): void {
     );
 }
 
-function dimension(page: Page, id: string, part: Dimension): void {
+function dimension(page: PlanPage, id: string, part: Dimension): void {
   const found = answerOf(part);
   if (!found) {
     page.row(page.words(id), page.words("plan-verdict-not-measured"));
@@ -41,7 +41,7 @@ function dimension(page: Page, id: string, part: Dimension): void {
     ...(found.outOfRound === undefined ? [] : [page.words("plan-out-of-round", { value: page.length(found.outOfRound, 2) })]),
     ...(found.taper === undefined ? [] : [page.words("plan-taper", { value: page.length(found.taper, 2) })]),
   ];
-  page.row(page.words(id), page.uncertain(found.mean), notes.join(", "));
+  page.row(page.words(id), page.uncertain(found.mean), notes.join(", "), undefined, "measured");
 }
 
 /** Remarks after one another, each without its full stop but the last as it came. */
@@ -50,7 +50,7 @@ function joined(remarks: readonly string[]): string {
 }
 
 /** The verdicts on the condition of the box: what was found, what is said of it, how the limits split. */
-export function conditionText(page: Page, { box }: Plan): void {
+export function conditionText(page: PlanPage, { box }: Plan): void {
   const found = answerOf(box.condition);
   if (!found) return;
   page.heading("plan-heading-condition");
@@ -84,13 +84,13 @@ export function conditionText(page: Page, { box }: Plan): void {
         : []),
       ...(verdict.verdict === "good" || verdict.verdict === "not-measured" ? [] : verdict.advice.map((id) => page.words(id))),
     ]);
-    page.row(page.name(verdict.id), shown, word, note);
+    page.row(page.name(verdict.id), shown, word, note, "measured");
   }
   page.workings(page.words("plan-heading-condition"), box.condition);
 }
 
 /** The gap to fill and the stock that fills it. */
-export function sectionText(page: Page, { box }: Plan): void {
+export function sectionText(page: PlanPage, { box }: Plan): void {
   const found = answerOf(box.section);
   if (!found && box.stock === undefined) return;
   page.heading("plan-heading-section");
