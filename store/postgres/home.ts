@@ -1,4 +1,4 @@
-import { CompiledQuery, type DatabaseConnection, Kysely, PostgresDialect } from "kysely";
+import { CompiledQuery, type DatabaseConnection, Kysely, PostgresDialect, WithSchemaPlugin } from "kysely";
 import pg from "pg";
 import { postgresEngine } from "../engine.ts";
 import { type Home, inOurIds } from "../home.ts";
@@ -6,9 +6,7 @@ import { migrate } from "../migrations/migrate.ts";
 import type { Tables } from "../tables.ts";
 import { faultOfServer } from "./faults.ts";
 
-/** Everything of ours lies in a schema of its own, so that a database may be shared with others. */
-export const schema = "ringwright";
-
+const { schema } = postgresEngine;
 const whole = pg.types.builtins.INT8;
 const types = {
   // Our counts stay below 2^53.
@@ -29,34 +27,31 @@ export function kyselyOf(where: string): Kysely<Tables> {
   const onCreateConnection = async (connection: DatabaseConnection) => {
     await connection.executeQuery(durable);
   };
-  return new Kysely<Tables>({ dialect: new PostgresDialect({ pool, onCreateConnection }) });
+  const dialect = new PostgresDialect({ pool, onCreateConnection });
+  return new Kysely<Tables>({ dialect, plugins: [new WithSchemaPlugin(schema)] });
 }
 
 /** The home in a database of PostgreSQL. */
 export async function postgresHome(where: string): Promise<Home> {
-  const bare = kyselyOf(where);
-  const db = bare.withSchema(schema);
-  const ours = (fault: unknown) => faultOfServer(nameOf(where), fault);
+  const address = nameOf(where);
+  const ours = (fault: unknown) => faultOfServer(address, fault);
+  const db = kyselyOf(where);
   try {
-    await migrate(db as unknown as Kysely<never>, postgresEngine, schema);
+    await migrate(db as unknown as Kysely<never>, postgresEngine);
   } catch (fault) {
-    await bare.destroy();
+    await db.destroy();
     throw ours(fault);
   }
   return {
     ask: (question) => inOurIds(() => question(db), ours),
     // The lock on a site's row only orders appends when every statement sees what was committed before it.
     change: (change) => inOurIds(() => db.transaction().setIsolationLevel("read committed").execute(change), ours),
-    close: () => bare.destroy(),
+    close: () => db.destroy(),
   };
 }
 
 /** The address as it may be shown: without the password. */
 function nameOf(where: string): string {
-  try {
-    const url = new URL(where);
-    return `${url.username}${url.username ? "@" : ""}${url.host}${url.pathname}`;
-  } catch {
-    return "";
-  }
+  const { user, host, port, database } = new pg.Client(where);
+  return `${user ?? ""}@${host}:${port}/${database ?? ""}`;
 }
