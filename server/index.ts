@@ -1,1 +1,1 @@
-export { buildServer, operationsOf, type Parts } from "./app.ts";
+export { type Running, type Start, type Started, start } from "./start/serve.ts";

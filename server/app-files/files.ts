@@ -20,6 +20,7 @@ const types: Readonly<Record<string, string>> = {
   ".svg": "image/svg+xml; charset=utf-8",
   ".png": "image/png",
   ".ico": "image/x-icon",
+  ".woff": "font/woff",
   ".woff2": "font/woff2",
   ".wasm": "application/wasm",
   ".txt": "text/plain; charset=utf-8",

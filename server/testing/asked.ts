@@ -43,7 +43,8 @@ export async function served(appFolder?: string): Promise<Served> {
     store,
     document,
     async ask(method, url, body, headers = {}) {
-      const payload = body === undefined ? {} : { payload: typeof body === "string" || Buffer.isBuffer(body) ? body : JSON.stringify(body) };
+      const payload =
+        body === undefined ? {} : { payload: typeof body === "string" || Buffer.isBuffer(body) ? body : JSON.stringify(body) };
       const sent = body === undefined ? headers : { "content-type": "application/json", ...headers };
       const answered = await injected(app, { method, url, ...payload, headers: sent });
       fits(method, url, answered);
@@ -69,7 +70,9 @@ type Documented = { readonly content: { readonly [type: string]: { readonly sche
 function replyCheck(document: JsonSchema): (method: string, url: string, reply: Answered) => void {
   const ajv = new Ajv2020({ strict: false, allErrors: false, formats: { "uri-reference": true, "date-time": true } });
   ajv.addSchema(document as object, "document");
-  const paths = Object.entries(document.paths as Readonly<Record<string, Readonly<Record<string, { responses: Record<string, Documented> }>>>>)
+  const paths = Object.entries(
+    document.paths as Readonly<Record<string, Readonly<Record<string, { responses: Record<string, Documented> }>>>>,
+  )
     .map(([path, methods]) => ({
       path,
       methods,
