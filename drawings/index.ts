@@ -5,6 +5,7 @@ export { paint, sizeOf } from "./canvas/paint.ts";
 export { type CutStrip, drawCutStrip } from "./cut-strip.ts";
 export { boxOfPlan, jointClockOfPlan, pushOfPlan, stripOfPlan } from "./from-plan.ts";
 export { drawJointClock, type JointClock } from "./joint-clock.ts";
+export { drawOfPlan, type PlanDrawing, planDrawings, usualWidth } from "./of-plan.ts";
 export { colours, type Stroke } from "./pens.ts";
 export type { Drawing, Point } from "./shapes.ts";
 export { type LaidOut, scaleText, sheetOf } from "./sheet/sheet-of.ts";

@@ -62,7 +62,8 @@ async function byNpm(): Promise<string | undefined> {
   try {
     require.resolve(packaged.name);
   } catch {
-    if (!run("npm", ["install", "--no-audit", "--no-fund", "--save-exact", `${packaged.name}@${packaged.version}`], folder)) return undefined;
+    if (!run("npm", ["install", "--no-audit", "--no-fund", "--save-exact", `${packaged.name}@${packaged.version}`], folder))
+      return undefined;
   }
   const { default: chromium } = (await import(pathToFileURL(require.resolve(packaged.name)).href)) as {
     readonly default: { executablePath(): Promise<string> };

@@ -20,6 +20,7 @@ import { questionNames, questionSentences } from "./question.ts";
 import { ringsNames, ringsSentences } from "./rings.ts";
 import { runInNames, runInSentences } from "./run-in.ts";
 import { sectionNames, sectionSentences } from "./section.ts";
+import { serverNames, serverSentences } from "./server.ts";
 import { stemsNames, stemsSentences } from "./stems.ts";
 import { unitsNames, unitsSentences } from "./units.ts";
 
@@ -47,6 +48,7 @@ export const english: Catalogue = {
     ...planSentences,
     ...commandSentences,
     ...drawingsSentences,
+    ...serverSentences,
     ...appSentences,
     ...logbookSentences,
   },
@@ -72,6 +74,7 @@ export const english: Catalogue = {
     ...planNames,
     ...commandNames,
     ...drawingsNames,
+    ...serverNames,
     ...appNames,
     ...logbookNames,
   },
