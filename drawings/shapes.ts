@@ -1,3 +1,4 @@
+import type { Family } from "@ringwright/core/materials";
 import type { Length } from "@ringwright/core/units";
 import type { Says } from "@ringwright/core/workings";
 import type { Reading } from "./text/reading.ts";
@@ -55,9 +56,6 @@ export type Layer =
   | "flow"
   | "grid";
 
-/** Families of packing that are told apart by their weave. */
-export type Family = "graphite" | "ptfe" | "aramid" | "plant-fibre" | "synthetic" | "metal-foil";
-
 export type Fill =
   /** Cut metal: thin lines, `spacing` in millimetres of paper, counted from `from` along the axis, so that they go with a part that moves. */
   | {
@@ -67,8 +65,8 @@ export type Fill =
       readonly from?: number;
       readonly around?: readonly Rectangle[];
     }
-  /** Packing: a weave for its family; `relaxed` is its length along the axis before it was squeezed, over its section. */
-  | { readonly kind: "weave"; readonly family: Family; readonly relaxed: number }
+  /** Packing: the weave of its family, a plain one where that is not known; `relaxed` is its length along the axis before it was squeezed, over its section. */
+  | { readonly kind: "weave"; readonly family?: Family | undefined; readonly relaxed: number }
   | { readonly kind: "solid" };
 
 /** Lowest x, lowest y, highest x, highest y. */
