@@ -18,11 +18,13 @@ import { measuredNames, measuredSentences } from "./measured.ts";
 import { planNames, planSentences } from "./plan.ts";
 import { questionNames, questionSentences } from "./question.ts";
 import { ringsNames, ringsSentences } from "./rings.ts";
+import { ringsStepNames, ringsStepSentences } from "./rings-step.ts";
 import { runInNames, runInSentences } from "./run-in.ts";
 import { sectionNames, sectionSentences } from "./section.ts";
 import { serverNames, serverSentences } from "./server.ts";
 import { stemsNames, stemsSentences } from "./stems.ts";
 import { unitsNames, unitsSentences } from "./units.ts";
+import { verdictsNames, verdictsSentences } from "./verdicts.ts";
 
 export const english: Catalogue = {
   language: "en",
@@ -50,6 +52,8 @@ export const english: Catalogue = {
     ...drawingsSentences,
     ...serverSentences,
     ...appSentences,
+    ...ringsStepSentences,
+    ...verdictsSentences,
     ...logbookSentences,
   },
   names: {
@@ -76,6 +80,8 @@ export const english: Catalogue = {
     ...drawingsNames,
     ...serverNames,
     ...appNames,
+    ...ringsStepNames,
+    ...verdictsNames,
     ...logbookNames,
   },
 };

@@ -1,0 +1,55 @@
+import { answerOf, type GlandTravel, glandTravel, type Plan } from "@ringwright/core/plan";
+import { type Length, quantity, type UnitSystem } from "@ringwright/core/units";
+
+/** The way of the gland on screen: how far it goes, and how much one press of a button is. */
+export interface Way extends GlandTravel {
+  /** One flat of every nut, where the thread is known. */
+  readonly flat?: Length;
+  readonly step: Length;
+}
+
+/** The way of a plan's gland; none where the set is not known or the gland can't move. */
+export function wayOf(plan: Plan, system: UnitSystem): Way | undefined {
+  const travel = glandTravel(plan);
+  if (!travel || !(travel.end > 0)) return undefined;
+  const flat = answerOf(plan.load.nuts)?.advancePerFlat;
+  const step = flat ?? (system === "metric" ? quantity("length", 0.5, "mm") : quantity("length", 1 / 64, "in"));
+  return { ...travel, step, ...(flat === undefined ? {} : { flat }) };
+}
+
+/** A place on the way, never beyond either end of it. */
+export function onWay({ end }: Way, gland: number): Length {
+  return Math.min(end, Math.max(0, gland)) as Length;
+}
+
+/** Part of the way that is gone, 0 at finger-tight and 1 at the end. */
+export function shareOf({ end }: Way, gland: Length): number {
+  return gland / end;
+}
+
+/** Flats that every nut was turned, to the tenth; none where the thread is not known. */
+export function flatsOf({ flat }: Way, gland: Length): number | undefined {
+  return flat === undefined ? undefined : Math.round((10 * gland) / flat) / 10;
+}
+
+/** Where a key of the keyboard takes the gland; nothing for keys that do not move it. */
+export function keyed(way: Way, gland: Length, key: string): Length | undefined {
+  const by: Readonly<Record<string, number>> = {
+    ArrowRight: gland + way.step,
+    ArrowUp: gland + way.step,
+    ArrowLeft: gland - way.step,
+    ArrowDown: gland - way.step,
+    PageUp: gland + 6 * way.step,
+    PageDown: gland - 6 * way.step,
+    Home: 0,
+    End: way.end,
+  };
+  const to = Object.hasOwn(by, key) ? by[key] : undefined;
+  return to === undefined ? undefined : onWay(way, to);
+}
+
+/** Part of the time of a glide that is over to part of its way: slow at both ends. */
+export function glided(from: Length, to: Length, time: number): Length {
+  const eased = time < 1 ? time * time * (3 - 2 * time) : 1;
+  return (from + (to - from) * eased) as Length;
+}

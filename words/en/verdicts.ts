@@ -1,0 +1,43 @@
+/** Words beside the verdicts on a box: who says what, and the limit that a site sets for itself. */
+export const verdictsSentences: Readonly<Record<string, string>> = {
+  "verdict-opinions": "opinions: {passes} of {count} passed",
+  "verdict-opinion-one": "the one published opinion",
+  "verdict-opinion-beside": "shown beside, does not count",
+  "verdict-outcome-pass": "passed",
+  "verdict-outcome-fail": "not passed",
+  "verdict-outcome-close": "too close to tell",
+  "verdict-not-looked": "Not measured or looked at yet",
+  "verdict-house": "House limit",
+  "verdict-house-set": "Set a house limit",
+  "verdict-house-change": "Change the house limit",
+  "verdict-house-drop": "Drop the house limit",
+  "verdict-house-is": "{value}, set by {by}",
+  "verdict-house-why": "because: {why}",
+  "verdict-house-value": "Limit",
+  "verdict-house-value-hint": "With its unit, such as 0.05 mm or 0.002 in.",
+  "verdict-house-number-hint": "As a number, such as 250.",
+  "verdict-house-by": "Who sets it?",
+  "verdict-house-why-label": "Why?",
+  "verdict-house-keep": "Keep this limit",
+  "verdict-house-unread": "“{given}” is no limit. Write it like {like}.",
+  "verdict-house-no-one": "Say who sets it: a limit without a name can't be asked about.",
+  "verdict-kept": "Kept on this device.",
+  "verdict-uncertain": "{value} ± {spread}",
+
+  "opinion-by-iso-9908-1993": "ISO 9908",
+  "opinion-by-mil-hdbk-1164": "MIL-HDBK-1164",
+  "opinion-by-mobley-1999": "Mobley 1999",
+  "opinion-by-usbr-fist-4-1a": "FIST 4-1A",
+  "opinion-by-axial-flow-pump-manual": "a pump maker's manual",
+  "opinion-by-navfac-mo-209": "NAVFAC MO-209",
+  "opinion-by-common-practice": "practice",
+  "opinion-by-slurry-seal-sheet": "a slurry-seal sheet",
+  "opinion-by-neale-1995": "Neale 1995",
+  "opinion-by-lobanoff-ross": "Lobanoff & Ross",
+  "opinion-by-valve-packing-sheet": "a valve packing sheet",
+  "opinion-by-power-plant-packing-training": "power plant training",
+  "opinion-by-own-proposal": "our proposal",
+};
+
+/** Names of this topic, where the id is not itself the word. */
+export const verdictsNames: Readonly<Record<string, string>> = {};
