@@ -1,9 +1,7 @@
 import { type Drawing as Drawn, toSvg } from "@ringwright/drawings";
-import { useLayoutEffect, useMemo, useRef, useState } from "preact/hooks";
+import { useMemo, useRef } from "preact/hooks";
 import { useWorkshop } from "../frame/workshop.ts";
-
-/** A CSS pixel is 1/96 in: what `toSvg` calls a millimetre of screen. */
-const pixelsPerMm = 96 / 25.4;
+import { pixelsPerMm, useWidth } from "./width.ts";
 
 /**
  * A drawing as wide as the room it stands in, laid out anew when that changes:
@@ -23,16 +21,7 @@ export function Drawing({
 }) {
   const { units } = useWorkshop().preferences;
   const room = useRef<HTMLDivElement>(null);
-  const [width, setWidth] = useState(0);
-  useLayoutEffect(() => {
-    const element = room.current;
-    if (!element) return undefined;
-    const look = () => setWidth(Math.min(widest, Math.floor(element.clientWidth)));
-    look();
-    const watcher = new ResizeObserver(look);
-    watcher.observe(element);
-    return () => watcher.disconnect();
-  }, [widest]);
+  const width = useWidth(room, widest);
   const system = units.value;
   const svg = useMemo(
     () =>

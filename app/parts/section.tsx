@@ -1,8 +1,11 @@
 import type { PlanBlock, PlanSection } from "@ringwright/words/plan";
+import { FigureButton } from "./figure-button.tsx";
 import { useWords } from "./words.ts";
 import { WorkingsButton } from "./workings.tsx";
 
-/** A part of the plan in words: rows whose figures line up, lines, marks in red chalk, and its workings a tap away. */
+type WorkingsBlock = Extract<PlanBlock, { kind: "workings" }>;
+
+/** A part of the plan in words: rows whose figures line up, lines, marks in red chalk, and the workings of each figure a tap away. */
 export function Section({ of: section, heading = section.heading }: { readonly of: PlanSection; readonly heading?: string }) {
   return (
     <section class="told">
@@ -20,16 +23,24 @@ export function Blocks({ blocks }: { readonly blocks: readonly PlanBlock[] }) {
     if (block.kind === "row" && last?.[0]?.kind === "row") groups[groups.length - 1] = [...last, block];
     else groups.push([block]);
   }
+  const workings = blocks.filter((block) => block.kind === "workings");
   return (
     <>
       {groups.map((group, index) => (
-        <Group key={index} blocks={group} />
+        <Group key={index} blocks={group} workings={workings.length === 1 ? workings[0] : undefined} />
       ))}
     </>
   );
 }
 
-function Group({ blocks: [first, ...rest] }: { readonly blocks: readonly PlanBlock[] }) {
+function Group({
+  blocks: [first, ...rest],
+  workings,
+}: {
+  readonly blocks: readonly PlanBlock[];
+  /** Of every figure in the section, where it has but one. */
+  readonly workings: WorkingsBlock | undefined;
+}) {
   const words = useWords();
   if (first === undefined) return null;
   if (first.kind === "mark") return <p class="chalk">{first.text}</p>;
@@ -48,7 +59,11 @@ function Group({ blocks: [first, ...rest] }: { readonly blocks: readonly PlanBlo
           <div key={block.row.label}>
             <dt>{block.row.label}</dt>
             <dd>
-              <span class={block.row.by}>{block.row.value}</span>
+              {block.row.by === "worked" && workings && block.row.value !== "" ? (
+                <FigureButton value={block.row.value} part={workings.part} steps={workings.steps} />
+              ) : (
+                <span class={block.row.by}>{block.row.value}</span>
+              )}
               {block.row.note === undefined ? null : <span class="note"> {block.row.note}</span>}
               {block.row.under === undefined ? null : <span class="beneath quiet">{block.row.under}</span>}
             </dd>

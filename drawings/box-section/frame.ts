@@ -1,4 +1,4 @@
-import { inUnit, type Length } from "@ringwright/core/units";
+import { inUnit, type Length, quantity } from "@ringwright/core/units";
 import type { BoxDrawing, SetPart } from "./input.ts";
 
 /** Where everything of a box lies, in millimetres; x from the throat shoulder towards the gland, y from the centre line. */
@@ -180,4 +180,21 @@ function studOf(box: BoxDrawing, thread: number, at: number, depth: number, flan
 function leftOut(bare: number, outside: number, length: number): number {
   if (2 * outside <= 1.05 * length) return 0;
   return Math.max(0, Math.min(outside - 0.4 * length, bare - 0.12 * length));
+}
+
+/** Every part of the set where it lies once the gland has moved on, from the throat, in metres. */
+export function partsWhenMoved(
+  box: BoxDrawing,
+): readonly { readonly kind: SetPart["kind"] | "lantern"; readonly number?: number; readonly from: Length; readonly to: Length }[] {
+  const { parts, lantern } = frameOf(box);
+  const at = (millimetres: number) => quantity("length", millimetres, "mm");
+  return [
+    ...parts.map(({ part: { kind, number }, from, to }) => ({
+      kind,
+      ...(number === undefined ? {} : { number }),
+      from: at(from),
+      to: at(to),
+    })),
+    ...(lantern ? [{ kind: "lantern" as const, from: at(lantern.from), to: at(lantern.to) }] : []),
+  ].sort((one, other) => one.from - other.from);
 }

@@ -56,6 +56,7 @@ export const appSentences = {
   "app-cannot-keep": "This could not be kept on this device: {why}. What you typed is still here.",
   "app-close": "Close",
   "app-figures": "Figures",
+  "app-figure-workings": "{value}, show its workings",
   "app-retry": "Try again",
   "app-drawing-none": "Drawn as soon as shaft and bore are known.",
 } as const;

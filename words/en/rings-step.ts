@@ -31,6 +31,7 @@ export const ringsStepSentences: Readonly<Record<string, string>> = {
   "rings-step-strip": "The strip to cut",
   "rings-step-table": "as a table",
   "rings-step-table-box": "The set at this place of the gland",
+  "rings-step-length": "{value}",
   "rings-step-part": "part",
   "rings-step-from-throat": "from the throat",
   "rings-step-to": "to",

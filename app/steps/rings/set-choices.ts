@@ -26,7 +26,10 @@ export function countsOf(plan: Plan): Counts | undefined {
 }
 
 /** Other counts of rings as the fields that say them; none when there would be no ring left, or too many. */
-export function ringsChanged({ below, above, lantern }: Counts, by: { readonly below?: number; readonly above?: number }): readonly Change[] {
+export function ringsChanged(
+  { below, above, lantern }: Counts,
+  by: { readonly below?: number; readonly above?: number },
+): readonly Change[] {
   const [under, over] = [below + (by.below ?? 0), above + (by.above ?? 0)];
   if (under < 0 || over < 0 || under + over < 1 || under + over > mostRings) return [];
   const rings: Change = { field: "set.rings", value: under + over };
