@@ -5,6 +5,9 @@ import { WorkingsButton } from "./workings.tsx";
 
 type WorkingsBlock = Extract<PlanBlock, { kind: "workings" }>;
 
+/** A remark of so many letters still stands beside its figure. */
+const besideFigure = 26;
+
 /** A part of the plan in words: rows whose figures line up, lines, marks in red chalk, and the workings of each figure a tap away. */
 export function Section({ of: section, heading = section.heading }: { readonly of: PlanSection; readonly heading?: string }) {
   return (
@@ -64,7 +67,9 @@ function Group({
               ) : (
                 <span class={block.row.by}>{block.row.value}</span>
               )}
-              {block.row.note === undefined ? null : <span class="note"> {block.row.note}</span>}
+              {block.row.note === undefined ? null : (
+                <span class={block.row.note.length > besideFigure ? "note long" : "note"}> {block.row.note}</span>
+              )}
               {block.row.under === undefined ? null : <span class="beneath quiet">{block.row.under}</span>}
             </dd>
           </div>

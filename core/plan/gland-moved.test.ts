@@ -52,6 +52,7 @@ test("movement and gap left add up to the gap at finger-tight, for the gland and
   const gap = inMm(answerOf(whole.rings.set)?.glandGap);
   const travel = glandTravel(whole);
   expect(inMm(travel?.closes?.low) + inMm(limit?.gap?.high)).toBeCloseTo(gap, 9);
+  expect(inMm(travel?.repack) + inMm(limit?.repackGap)).toBeCloseTo(gap, 9);
   expect(inMm(travel?.closes?.high)).toBeLessThanOrEqual(inMm(travel?.end));
   expect(inMm(glandMoved(whole, mm(3))?.gap)).toBeCloseTo(gap - 3, 9);
 });

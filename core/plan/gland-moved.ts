@@ -23,6 +23,8 @@ export interface GlandTravel {
   readonly by: Exclude<Binding, "lantern"> | "rings";
   /** The gland has to move this far before the port is open. */
   readonly opens?: Length;
+  /** Where to repack, for the sake of the port: the careful end of where it begins to close, in whole millimetres of gap. */
+  readonly repack?: Length;
   /** Where the port begins to close, as well as it is known. */
   readonly closes?: Band<Length>;
   /** Where the port is shut, as well as it is known. */
@@ -54,6 +56,7 @@ export function glandTravel(plan: Plan): GlandTravel | undefined {
     by = limit.by;
     end = limit.travel;
   }
+  const repack = set.limits.find((limit) => limit.by === "lantern")?.travel;
   const { gap, shutGap } = set.lantern?.limit ?? {};
   const opens = answerOf(plan.rings.track)?.opensFrom;
   const closes = moved(set.glandGap, gap, end);
@@ -62,6 +65,7 @@ export function glandTravel(plan: Plan): GlandTravel | undefined {
     end,
     by,
     ...(opens === undefined ? {} : { opens }),
+    ...(repack === undefined || repack >= end ? {} : { repack }),
     ...(closes === undefined ? {} : { closes }),
     ...(shuts === undefined ? {} : { shuts }),
   };

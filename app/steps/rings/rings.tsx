@@ -13,6 +13,7 @@ import { Section } from "../../parts/section.tsx";
 import { useWords } from "../../parts/words.ts";
 import { BoxInSection } from "./box-in-section.tsx";
 import { SetEditor } from "./set-editor.tsx";
+import { SetInWords } from "./set-in-words.tsx";
 import { StockChoice } from "./stock-choice.tsx";
 import { JointTable, PushTable } from "./tables.tsx";
 import { useChanges } from "./use-changes.ts";
@@ -50,15 +51,19 @@ function Planned({ box, plan }: { readonly box: Box; readonly plan: Plan }) {
       <Push plan={plan} told={section("gland") ?? section("stem")} />
       <div class="rings-cut">
         <Told of={section("cut")} />
-        <StockChoice box={box} plan={plan} changes={changes} />
-        <Strip plan={plan} />
       </div>
       <div class="rings-lantern">
         <Told of={section("lantern")} />
-        <Told of={section("set")} />
-        <SetEditor box={box} plan={plan} changes={changes} />
       </div>
       <Joints plan={plan} />
+      <div class="rings-stock">
+        <StockChoice box={box} plan={plan} changes={changes} />
+        <Strip plan={plan} />
+      </div>
+      <div class="rings-set">
+        <SetInWords plan={plan} of={section("set")} />
+        <SetEditor box={box} plan={plan} changes={changes} />
+      </div>
       {laid ? (
         <div class="bar">
           <Link to={onBox(box.id, "fit")} class="primary">

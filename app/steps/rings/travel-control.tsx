@@ -14,7 +14,7 @@ function standing(words: Words, way: Way, { gland, gap, port }: GlandMoved): rea
   const flats = flatsOf(way, gland);
   return [
     gland === 0 ? words("rings-step-finger-tight") : words("rings-step-moved", { gland: shown(gland) }),
-    ...(gland === 0 || flats === undefined ? [] : [words("rings-step-flats", { flats })]),
+    ...(gland === 0 || flats === undefined ? [] : [words(flats === 1 ? "rings-step-one-flat" : "rings-step-flats", { flats })]),
     ...(gap === undefined ? [] : [words("rings-step-gap", { gap: shown(gap) })]),
     ...(port === undefined ? [] : [words(`drawing-port-${port.opening}`)]),
   ];
@@ -79,6 +79,7 @@ export function TravelControl({
         onPointerCancel={letGo}
       >
         <Stretches way={way} />
+        {way.repack === undefined ? null : <span class="repack" style={{ insetInlineStart: `${100 * shareOf(way, way.repack)}%` }} />}
         <span class="thumb" style={{ insetInlineStart: `${100 * shareOf(way, gland)}%` }} />
       </div>
       <Names way={way} />
@@ -135,6 +136,12 @@ function Names({ way }: { readonly way: Way }) {
           {words(`rings-step-way-${name}`, { from: shown(from), to: shown(name === "shuts" && shuts ? shuts.high : to) })}
         </li>
       ))}
+      {way.repack === undefined ? null : (
+        <li class="attention">
+          <span class="swatch repack-swatch" />
+          {words("rings-step-way-repack", { from: shown(way.repack) })}
+        </li>
+      )}
       <li>
         <span class="swatch end" />
         {words(`rings-step-way-${way.by}`, { end: shown(way.end) })}
