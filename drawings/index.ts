@@ -14,4 +14,5 @@ export { type LaidOut, scaleText, sheetOf } from "./sheet/sheet-of.ts";
 export { drawStressCurve, type StressCurve } from "./stress-curve.ts";
 export { fillsMoved } from "./svg/fills-moved.ts";
 export { type SvgOptions, toSvg } from "./svg/svg.ts";
+export { type Reading, reading } from "./text/reading.ts";
 export { type Run, runsOf } from "./text/runs.ts";
