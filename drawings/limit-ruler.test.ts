@@ -70,7 +70,7 @@ property(
 
 test("two sources that say the same are one mark with both names, and the band runs from the strictest to the widest", () => {
   const drawing = drawLimitRuler(runoutRuler);
-  const marks = drawing.labels.filter(({ place }) => place === "under").map(({ lines }) => lines[0]?.text);
+  const marks = drawing.labels.filter(({ place }) => place === "under").map(({ lines }) => lines.map(({ text }) => text).join(", "));
   expect(marks).toEqual(["MIL-HDBK-1164, Mobley 1999", "FIST 4-1A", "ISO 9908", "axial-flow pump manual", "MO-209"]);
   const band = drawing.shapes.find(({ id }) => id === "spread")?.points.map(([x]) => x) ?? [];
   // 0.002 in is 0.0508 mm, 0.006 in is 0.1524 mm.

@@ -61,7 +61,11 @@ export function drawLimitRuler(ruler: LimitRuler): Drawing {
     shapes.push(line(`limit-${i + 1}`, beside ? "dashed" : "outline", [at, height], [at, -0.8 * height]));
     labels.push({
       id: `limit-${i + 1}-name`,
-      lines: [{ reading: shown(value, false), text: joined(sources), ink: beside ? "quiet" : "worked" }],
+      lines: sources.map((text, line) => ({
+        text,
+        ...(line === 0 ? { reading: shown(value, false) } : {}),
+        ink: beside ? ("quiet" as const) : ("worked" as const),
+      })),
       at: [at, -0.8 * height],
       place: "under",
       anchor: "start",
@@ -104,7 +108,7 @@ export function drawLimitRuler(ruler: LimitRuler): Drawing {
     labels,
     notes: [],
     toScale: false,
-    legible: { length: end - start, sizes: 13 },
+    legible: { length: end - start, sizes: 10 },
   };
 }
 
@@ -117,15 +121,11 @@ function merged({
     const last = marks.at(-1);
     if (last === undefined || value - last.value > same) marks.push({ value, sources: [source], beside });
     else {
-      if (!last.sources.includes(source)) last.sources.push(source);
+      if (!last.sources.some((one) => JSON.stringify(one) === JSON.stringify(source))) last.sources.push(source);
       last.beside &&= beside;
     }
   }
   return marks;
-}
-
-function joined(sources: readonly Text[]): Text {
-  return sources.length === 1 ? (sources[0] as Text) : sources.map((one) => (typeof one === "string" ? one : one.id)).join(", ");
 }
 
 function reachOf({ value, standardUncertainty: u }: NonNullable<LimitRuler["measured"]>): readonly [number, number] {

@@ -22,7 +22,7 @@ export function Verdicts({ box }: { readonly box: Box }) {
     <section class="verdicts">
       <h2>{part}</h2>
       {judged.map((verdict) => (
-        <VerdictRow key={verdict.id} box={box.id} verdict={verdict} />
+        <VerdictRow key={verdict.id} box={box} verdict={verdict} />
       ))}
       {open.length === 0 ? null : <NotLooked box={box.id} verdicts={open} />}
       {plan.box.condition.ok ? <WorkingsButton part={part} steps={plan.box.condition.workings} /> : null}

@@ -9,8 +9,8 @@ import { type Style, words } from "./style.ts";
 const stand = 0.45;
 const apart = 0.3;
 const lineHeight = 1.4;
-/** A flag is no wider than so many text sizes, on a narrow page and on a wide one. */
-const widest = { narrow: 13, wide: 26 } as const;
+/** A flag takes no more than this part of its page, and within so many text sizes. */
+const most = { share: 0.42, narrow: 8.5, wide: 22 } as const;
 
 interface Flag {
   readonly label: Label;
@@ -65,11 +65,11 @@ export function placeFlags(
 }
 
 function flagOf(label: Label, toPaper: ToPaper, style: Style): Flag {
-  const most = style.compact ? widest.narrow : widest.wide;
+  const widest = Math.min(most.wide, Math.max(most.narrow, most.share * (style.wide ?? Number.POSITIVE_INFINITY)));
   const lines = label.lines.flatMap((line) => {
     const figure = line.reading === undefined ? "" : reading(line.reading, style.show.system);
     const text = [figure, words(style, line.text)].filter((one) => one !== "").join(" ");
-    return wrap(text, most * style.size, style.size, line.bold).map((one) => runsOf(one, line.bold));
+    return wrap(text, widest * style.size, style.size, line.bold).map((one) => runsOf(one, line.bold));
   });
   return { label, foot: toPaper(label.at), lines, width: Math.max(...lines.map((runs) => runsWidth(runs, style.size))) };
 }

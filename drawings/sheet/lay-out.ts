@@ -52,7 +52,7 @@ const narrowest = 24;
  */
 export function layOut(drawing: Drawing, page: Page): Sheet {
   const target = page.width ?? Number.POSITIVE_INFINITY;
-  const style: Style = { size: page.size, show: page.show, compact: target < compactBelow * page.size };
+  const style: Style = { size: page.size, show: page.show, compact: target < compactBelow * page.size, wide: target / page.size };
   const smallest = (drawing.legible.sizes * page.size) / drawing.legible.length;
   if (page.like) return sheetAt(drawing, page.like.scale, page, style);
   if (page.scale !== undefined) {

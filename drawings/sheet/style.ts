@@ -10,6 +10,8 @@ export interface Style {
   readonly show: Show;
   /** Narrow page: diameters turn along their lines. */
   readonly compact: boolean;
+  /** Width of the page in text sizes, where it has one. */
+  readonly wide?: number;
 }
 
 export const arrowLength = ({ size }: Style): number => 0.62 * size;

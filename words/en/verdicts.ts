@@ -1,17 +1,16 @@
 /** Words beside the verdicts on a box: who says what, and the limit that a site sets for itself. */
 export const verdictsSentences: Readonly<Record<string, string>> = {
   "verdict-opinions": "opinions: {passes} of {count} passed",
-  "verdict-opinion-one": "the one published opinion",
   "verdict-opinion-beside": "shown beside, does not count",
   "verdict-outcome-pass": "passed",
   "verdict-outcome-fail": "not passed",
   "verdict-outcome-close": "too close to tell",
   "verdict-not-looked": "Not measured or looked at yet",
+  "verdict-looked-at": "looked at",
   "verdict-house": "House limit",
   "verdict-house-set": "Set a house limit",
   "verdict-house-change": "Change the house limit",
   "verdict-house-drop": "Drop the house limit",
-  "verdict-house-is": "{value}, set by {by}",
   "verdict-house-why": "because: {why}",
   "verdict-house-value": "Limit",
   "verdict-house-value-hint": "With its unit, such as 0.05 mm or 0.002 in.",
@@ -22,7 +21,6 @@ export const verdictsSentences: Readonly<Record<string, string>> = {
   "verdict-house-unread": "“{given}” is no limit. Write it like {like}.",
   "verdict-house-no-one": "Say who sets it: a limit without a name can't be asked about.",
   "verdict-kept": "Kept on this device.",
-  "verdict-uncertain": "{value} ± {spread}",
 
   "opinion-by-iso-9908-1993": "ISO 9908",
   "opinion-by-mil-hdbk-1164": "MIL-HDBK-1164",
