@@ -25,7 +25,7 @@ export function VerdictRow({ box, verdict }: { readonly box: Box; readonly verdi
   const field = fieldOf(id, facts.value.all);
   const unit = mayHaveLimit(id, facts.value.all);
   const found = measured
-    ? figure(measured.value, true)
+    ? (typedIn(box, field) ?? figure(measured.value, true))
     : seen === undefined
       ? ""
       : seen === "yes" || seen === "no"

@@ -16,27 +16,29 @@ export function SetInWords({ plan, of: section }: { readonly plan: Plan; readonl
     <section class="told">
       <h2>{section.heading}</h2>
       <Blocks blocks={order ? [order] : []} />
-      <table>
-        <thead>
-          <tr>
-            {["part", "height", "joint", "depth-gauge"].map((column) => (
-              <th key={column} scope="col">
-                {words(`rings-step-${column}`)}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map(({ part, height, joint, depth }) => (
-            <tr key={part}>
-              <th scope="row">{part}</th>
-              <td>{height}</td>
-              <td>{joint === undefined ? "" : words("rings-step-clock", { hour: joint })}</td>
-              <td>{depth}</td>
+      <div class="sideways">
+        <table>
+          <thead>
+            <tr>
+              {["part", "height", "joint", "depth-gauge"].map((column) => (
+                <th key={column} scope="col">
+                  {words(`rings-step-${column}`)}
+                </th>
+              ))}
             </tr>
-          ))}
-        </tbody>
-      </table>
+          </thead>
+          <tbody>
+            {rows.map(({ part, height, joint, depth }) => (
+              <tr key={part}>
+                <th scope="row">{part}</th>
+                <td>{height}</td>
+                <td>{joint === undefined ? "" : words("rings-step-clock", { hour: joint })}</td>
+                <td>{depth}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
       <Blocks blocks={rest} />
     </section>
   );

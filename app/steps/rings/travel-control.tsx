@@ -84,11 +84,11 @@ export function TravelControl({
       </div>
       <Names way={way} />
       <div class="bar">
-        <button type="button" class="second" onClick={() => put(onWay(way, gland + way.step))}>
-          {byFlats ? words("rings-step-flat-in") : words("rings-step-in", step)}
-        </button>
         <button type="button" class="second" onClick={() => put(onWay(way, gland - way.step))}>
           {byFlats ? words("rings-step-flat-out") : words("rings-step-out", step)}
+        </button>
+        <button type="button" class="second" onClick={() => put(onWay(way, gland + way.step))}>
+          {byFlats ? words("rings-step-flat-in") : words("rings-step-in", step)}
         </button>
         <button type="button" class="second" onClick={() => glide(0 as Length)}>
           {words("rings-step-back")}
