@@ -3,11 +3,12 @@ import { type Json, work } from "@ringwright/answers";
 import type { Plan } from "@ringwright/core/plan";
 import { inUnit } from "@ringwright/core/units";
 import { readAllFacts } from "@ringwright/data";
+import { say } from "@ringwright/words";
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { parse } from "yaml";
 import { property } from "../testing/property.ts";
-import { boxOfPlan, drawBoxSection, toSvg } from "./index.ts";
+import { boxOfPlan, drawBoxSection, pushOfPlan, toSvg } from "./index.ts";
 
 const facts = readAllFacts();
 const example = parse(readFileSync(new URL("../answers/examples/box.yaml", import.meta.url), "utf8")) as Record<string, Json>;
@@ -34,6 +35,21 @@ test("the example's plan is drawn as it was measured, with the set that was work
   });
   expect(drawing.parts.map(({ id }) => id)).toEqual(expect.arrayContaining(["ring-1", "lantern", "port", "follower", "stud"]));
   expect(drawing.notes).toEqual([]);
+});
+
+test("under the push stands what it rests on: stress ratio and friction, each within the spread that stands beside it", () => {
+  const says = pushOfPlan(planOf(example))?.basis;
+  const said = typeof says === "object" ? say(says) : "";
+  const [ratio, ratioLow, ratioHigh, friction, low, high] = [...said.matchAll(/\d+(?:\.\d+)?/gu)].map(([number]) => Number(number));
+  expect(said).toContain("weakly known");
+  for (const [value = Number.NaN, least = Number.NaN, most = Number.NaN] of [
+    [ratio, ratioLow, ratioHigh],
+    [friction, low, high],
+  ]) {
+    expect(least).toBeLessThan(most);
+    expect(value).toBeGreaterThanOrEqual(least);
+    expect(value).toBeLessThanOrEqual(most);
+  }
 });
 
 const known = new Set(["motion", "release", "shaft", "bore"]);

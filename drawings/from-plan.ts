@@ -1,5 +1,6 @@
 import { answerOf, type GlandMoved, type Plan } from "@ringwright/core/plan";
 import type { Length } from "@ringwright/core/units";
+import type { Band, Says } from "@ringwright/core/workings";
 import type { BoxDrawing, SetPart, Stated } from "./box-section/input.ts";
 import type { CutStrip } from "./cut-strip.ts";
 import type { JointClock } from "./joint-clock.ts";
@@ -114,9 +115,11 @@ export function stripOfPlan({ box, rings, chosen }: Plan): CutStrip | undefined 
 }
 
 /** How much of a further push reaches each part of a plan's set; none when the set is not known. */
-export function pushOfPlan({ rings, load }: Plan): StressCurve | undefined {
+export function pushOfPlan(plan: Plan): StressCurve | undefined {
+  const { rings, load } = plan;
   const set = answerOf(rings.set);
   if (!set) return undefined;
+  const basis = basisOf(plan);
   const curve = (motion: "turning" | "standing") => {
     const profile = answerOf(motion === "turning" ? load.turning : load.standing)?.profile;
     const [first] = profile ?? [];
@@ -138,5 +141,31 @@ export function pushOfPlan({ rings, load }: Plan): StressCurve | undefined {
       ...(kind === "lantern" || kind === "spacer" ? { kind } : kind === "throat-bush" ? { kind: "bush" as const } : {}),
     })),
     curves,
+    ...(basis === undefined ? {} : { basis }),
+  };
+}
+
+/** What the curves rest on: stress ratio and friction with the spread that they may have. */
+function basisOf({ load, chosen }: Plan): Says | undefined {
+  const { settings } = load;
+  if (!settings.ok) return undefined;
+  const style = answerOf(chosen.style);
+  const spread = (name: "ratio" | "friction"): Band | undefined => {
+    const taken = settings.workings.find(([rule]) => rule.id === `${name === "ratio" ? "ratio" : "friction-bore"}-taken`)?.[0].assumed;
+    const { min, max } = taken ?? {};
+    return style?.[name]?.band ?? (min === undefined || max === undefined ? undefined : { low: min, high: max });
+  };
+  const [ratio, friction] = [spread("ratio"), spread("friction")];
+  if (!ratio || !friction) return undefined;
+  return {
+    id: "drawing-push-basis",
+    with: {
+      ratio: settings.value.ratio,
+      ratioLow: ratio.low,
+      ratioHigh: ratio.high,
+      friction: settings.value.friction,
+      frictionLow: friction.low,
+      frictionHigh: friction.high,
+    },
   };
 }

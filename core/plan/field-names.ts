@@ -67,7 +67,12 @@ const conditionFields: ReadonlySet<string> = new Set([
   "critical",
 ]);
 
-/** The field of the survey that an input of a part came from. */
+/**
+ * The field of the survey that an input of a part came from.
+ *
+ * Units: none. Range: any name; one that the survey does not know comes back as it is. Source: definition.
+ * @example surveyField("noseLength") // "follower.nose"
+ */
 export function surveyField(input: string): string {
   const named = surveyFields[input];
   if (named !== undefined) return named;

@@ -94,6 +94,8 @@ export const drawingsSentences: Readonly<Record<string, string>> = {
   "drawing-standing": "Standing",
   "drawing-turning-reaches": "turning {percent}%",
   "drawing-standing-reaches": "standing {percent}%",
+  "drawing-push-basis":
+    "K {ratio} ({ratioLow} to {ratioHigh}), friction {friction} ({frictionLow} to {frictionHigh}): weakly known. Seated rings keep load of their own.",
   "drawing-spacer": "spacer",
   "drawing-bush": "bush",
   "drawing-says-curve": "Share of one further push of the follower along the set, throat on the left; what reaches the bottom ring:",

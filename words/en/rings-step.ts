@@ -42,6 +42,7 @@ export const ringsStepSentences: Readonly<Record<string, string>> = {
   "rings-step-joint": "joint",
   "rings-step-ring": "ring",
   "rings-step-clock": "{hour} o'clock",
+  "rings-step-minded": "About this set",
   "rings-step-stock": "Stock to cut from",
   "rings-step-stock-hint": "How likely each is to be the nearest to the gap as measured.",
   "rings-step-percent": "{percent} %",

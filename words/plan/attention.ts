@@ -12,7 +12,7 @@ export function mindText(page: PlanPage, plan: Plan): void {
 }
 
 /** Said in its own place, not among what needs a hand. */
-const saidElsewhere: ReadonlySet<string> = new Set(["lantern-repack", "lantern-repack-by-ring"]);
+export const saidElsewhere: ReadonlySet<string> = new Set(["lantern-repack", "lantern-repack-by-ring"]);
 
 /** Limits passed, verdicts that ask for a hand, slips to look at, and what has no answer. */
 export function attentionText(page: PlanPage, { value: plan, warnings }: Found<Plan>): void {

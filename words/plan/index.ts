@@ -11,6 +11,7 @@ import { cutText, lanternText, setText } from "./rings.ts";
 import { type SourceText, sourcesText } from "./sources.ts";
 import { type StepGroupText, stepGroupsText, stopRulesText } from "./steps.ts";
 
+export { saidElsewhere } from "./attention.ts";
 export { type PlanBlock, PlanPage, type PlanRow, type PlanSection } from "./page.ts";
 export { type SetRow, setRows } from "./rings.ts";
 export { type SourceText, seenText } from "./sources.ts";

@@ -7,6 +7,7 @@ import { property } from "../../../testing/property.ts";
 import { reaching } from "./reaches.ts";
 import { angleAs, countsOf, lengthAs, lengthStepped, ringsChanged } from "./set-choices.ts";
 import { flatsOf, glided, keyed, onWay, type Way, wayOf } from "./travel.ts";
+import { needsHand, warningsOf } from "./warnings.ts";
 
 const mm = (value: number) => quantity("length", value, "mm");
 const way: Way = { end: mm(10), by: "nose", step: mm(0.25), flat: mm(0.25) };
@@ -101,4 +102,26 @@ test("what reaches a ring is read off the curve at the ring's middle", () => {
   expect(reaching({ motion: "turning", points }, mm(4), mm(8))).toBeCloseTo(0.65, 12);
   expect(reaching({ motion: "turning", points: [...points].reverse() }, mm(18), mm(40))).toBe(1);
   expect(reaching(undefined, 0, 1)).toBeUndefined();
+});
+
+test("what is said about a set is said once, limits before notes before gaps; the drill shank has its own place", () => {
+  const warnings = warningsOf(found.value);
+  const texts = warnings.map(({ says }) => JSON.stringify(says));
+  expect(new Set(texts).size).toBe(texts.length);
+  expect(warnings.map(({ says }) => says.id).filter((id) => id.startsWith("lantern-repack"))).toEqual([]);
+  const hands = warnings.map(needsHand);
+  expect([...hands].sort((one, other) => Number(other) - Number(one))).toEqual(hands);
+  const gaps = warnings.map(({ kind }) => kind === "gap");
+  expect([...gaps].sort((one, other) => Number(one) - Number(other))).toEqual(gaps);
+});
+
+test("a flush port in a set without a lantern ring needs a hand", () => {
+  const { survey } = found.value;
+  const without = plan({ ...survey, lantern: { wanted: false } }, readAllFacts());
+  expect(
+    without.ok &&
+      warningsOf(without.value)
+        .filter(needsHand)
+        .map(({ says }) => says.id),
+  ).toContain("rings-port-without-lantern");
 });

@@ -12,6 +12,7 @@ import { Drawing } from "../../parts/drawing.tsx";
 import { Section } from "../../parts/section.tsx";
 import { useWords } from "../../parts/words.ts";
 import { BoxInSection } from "./box-in-section.tsx";
+import { Minded } from "./minded.tsx";
 import { SetEditor } from "./set-editor.tsx";
 import { SetInWords } from "./set-in-words.tsx";
 import { StockChoice } from "./stock-choice.tsx";
@@ -52,9 +53,11 @@ function Planned({ box, plan }: { readonly box: Box; readonly plan: Plan }) {
       <div class="rings-cut">
         <Told of={section("cut")} />
       </div>
-      <div class="rings-lantern">
-        <Told of={section("lantern")} />
-      </div>
+      {section("lantern") ? (
+        <div class="rings-lantern">
+          <Told of={section("lantern")} />
+        </div>
+      ) : null}
       <Joints plan={plan} />
       <div class="rings-stock">
         <StockChoice box={box} plan={plan} changes={changes} />
@@ -62,6 +65,7 @@ function Planned({ box, plan }: { readonly box: Box; readonly plan: Plan }) {
       </div>
       <div class="rings-set">
         <SetInWords plan={plan} of={section("set")} />
+        <Minded box={box} plan={plan} />
         <SetEditor box={box} plan={plan} changes={changes} />
       </div>
       {laid ? (
