@@ -24,6 +24,7 @@ export function MovingDrawing({
   now,
   settled,
   grip,
+  onFigure,
   idPrefix,
   widest = 1400,
 }: {
@@ -31,6 +32,8 @@ export function MovingDrawing({
   readonly now: Drawn;
   readonly settled: boolean;
   readonly grip: Grip;
+  /** A tap on a figure that was measured, by its id. */
+  readonly onFigure: (id: string) => void;
   readonly idPrefix: string;
   /** CSS pixels. */
   readonly widest?: number;
@@ -51,6 +54,7 @@ export function MovingDrawing({
     performance.measure("moving-drawing", { start: began, end: performance.now() });
   }, [now, settled, like]);
   const held = useRef<{ readonly pointer: number; readonly x: number } | undefined>(undefined);
+  const tapped = useRef<string | undefined>(undefined);
   const along = (event: PointerEvent): number | undefined => {
     const box = room.current?.firstElementChild?.getBoundingClientRect();
     if (!box || !like) return undefined;
@@ -68,7 +72,9 @@ export function MovingDrawing({
       class="drawing moving"
       onPointerDown={(event) => {
         const x = along(event);
-        if (event.button !== 0 || x === undefined || !grip.holds(x)) return;
+        if (event.button !== 0 || x === undefined) return;
+        tapped.current = figureAt(event.target);
+        if (tapped.current !== undefined || !grip.holds(x)) return;
         held.current = { pointer: event.pointerId, x };
         event.currentTarget.setPointerCapture(event.pointerId);
         grip.take();
@@ -77,10 +83,20 @@ export function MovingDrawing({
         const x = along(event);
         if (x !== undefined && held.current?.pointer === event.pointerId) grip.pull(x - held.current.x);
       }}
-      onPointerUp={release}
+      onPointerUp={(event) => {
+        const figure = figureAt(event.target);
+        if (figure !== undefined && figure === tapped.current) onFigure(figure.slice(idPrefix.length + 1));
+        tapped.current = undefined;
+        release();
+      }}
       onPointerCancel={release}
     />
   );
+}
+
+/** The id of the figure in blue that was tapped. */
+function figureAt(target: EventTarget | null): string | undefined {
+  return (target instanceof Element ? target.closest("text.measured") : null)?.id;
 }
 
 /** The SVG element on the page, and what of it can be kept from one step to the next. */

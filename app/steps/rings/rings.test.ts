@@ -1,9 +1,11 @@
 import { plan } from "@ringwright/core/plan";
 import { type Length, quantity } from "@ringwright/core/units";
 import { readAllFacts } from "@ringwright/data";
+import { boxOfPlan, drawBoxSection, sheetOf } from "@ringwright/drawings";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { property } from "../../../testing/property.ts";
+import { fieldOfFigure } from "./figure-field.ts";
 import { reaching } from "./reaches.ts";
 import { angleAs, countsOf, lengthAs, lengthStepped, ringsChanged } from "./set-choices.ts";
 import { flatsOf, glided, keyed, onWay, type Way, wayOf } from "./travel.ts";
@@ -102,6 +104,20 @@ test("what reaches a ring is read off the curve at the ring's middle", () => {
   expect(reaching({ motion: "turning", points }, mm(4), mm(8))).toBeCloseTo(0.65, 12);
   expect(reaching({ motion: "turning", points: [...points].reverse() }, mm(18), mm(40))).toBe(1);
   expect(reaching(undefined, 0, 1)).toBeUndefined();
+});
+
+test("every figure in blue on the drawing leads to its question, and nothing else does", () => {
+  const box = boxOfPlan(found.value, "Stock pump 2");
+  if (!box) throw new Error("nothing to draw");
+  const { texts } = sheetOf(drawBoxSection(box), { width: 200 }).placed;
+  const blue = texts.filter(({ ink, id }) => ink === "measured" && id !== "key-measured");
+  expect(blue.length).toBeGreaterThan(4);
+  expect(blue.filter(({ id }) => fieldOfFigure(id, box) === undefined).map(({ id }) => id)).toEqual([]);
+  expect(fieldOfFigure("figure-set", box)).toBeUndefined();
+  // The port's label has a line more where a flush is set.
+  const flushed = { port: box.port && { ...box.port, flush: { value: quantity("pressure", 2, "bar"), by: "measured" as const } } };
+  expect(fieldOfFigure("port-label-1", { ...(flushed.port ? { port: flushed.port } : {}) })).toBe("flush.set");
+  expect(fieldOfFigure("port-label-1", box)).toBe("port.diameter");
 });
 
 test("what is said about a set is said once, limits before notes before gaps; the drill shank has its own place", () => {

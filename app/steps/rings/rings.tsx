@@ -11,6 +11,7 @@ import type { Box } from "../../kept/box.ts";
 import { Drawing } from "../../parts/drawing.tsx";
 import { Section } from "../../parts/section.tsx";
 import { useWords } from "../../parts/words.ts";
+import { AsMeasured } from "./as-measured.tsx";
 import { BoxInSection } from "./box-in-section.tsx";
 import { Minded } from "./minded.tsx";
 import { SetEditor } from "./set-editor.tsx";
@@ -48,7 +49,7 @@ function Planned({ box, plan }: { readonly box: Box; readonly plan: Plan }) {
   const laid = plan.rings.set.ok;
   return (
     <div class="rings">
-      {laid ? <BoxInSection plan={plan} title={box.name ?? ""} /> : <NoSet box={box} plan={plan} />}
+      {laid ? <BoxInSection box={box} plan={plan} /> : <NoSet box={box} plan={plan} />}
       <Push plan={plan} told={section("gland") ?? section("stem")} />
       <div class="rings-cut">
         <Told of={section("cut")} />
@@ -60,6 +61,7 @@ function Planned({ box, plan }: { readonly box: Box; readonly plan: Plan }) {
       ) : null}
       <Joints plan={plan} />
       <div class="rings-stock">
+        <AsMeasured box={box} plan={plan} of={section("section")} />
         <StockChoice box={box} plan={plan} changes={changes} />
         <Strip plan={plan} />
       </div>
