@@ -1,14 +1,14 @@
 import { readFileSync } from "node:fs";
 import { type Json, work } from "@ringwright/answers";
-import type { Plan } from "@ringwright/core/plan";
-import { inUnit } from "@ringwright/core/units";
+import { glandMoved, glandTravel, type Plan } from "@ringwright/core/plan";
+import { inUnit, type Length } from "@ringwright/core/units";
 import { readAllFacts } from "@ringwright/data";
 import { say } from "@ringwright/words";
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { parse } from "yaml";
 import { property } from "../testing/property.ts";
-import { boxOfPlan, drawBoxSection, pushOfPlan, toSvg } from "./index.ts";
+import { boxMoved, boxOfPlan, drawBoxSection, pushOfPlan, roomToMove, toSvg } from "./index.ts";
 
 const facts = readAllFacts();
 const example = parse(readFileSync(new URL("../answers/examples/box.yaml", import.meta.url), "utf8")) as Record<string, Json>;
@@ -55,12 +55,23 @@ test("under the push stands what it rests on: stress ratio and friction, each wi
 const known = new Set(["motion", "release", "shaft", "bore"]);
 const parts = Object.keys(example).filter((name) => !known.has(name));
 
-property("whatever was not measured or not known, what is left of the box is drawn", [fc.subarray(parts)], (missing) => {
-  const survey = Object.fromEntries(Object.entries(example).filter(([name]) => !missing.includes(name)));
-  const box = boxOfPlan(planOf(survey), "Stock pump 2");
-  if (!box) return;
-  const drawing = drawBoxSection(box);
-  expect(drawing.notes.filter(({ id }) => id.startsWith("fault"))).toEqual([]);
-  expect(drawing.shapes.length).toBeGreaterThan(0);
-  expect(toSvg(drawing)).not.toMatch(/NaN|undefined/u);
-});
+property(
+  "whatever was not measured or not known, what is left of the box is drawn, over the whole way of its gland",
+  [fc.subarray(parts)],
+  (missing) => {
+    const survey = Object.fromEntries(Object.entries(example).filter(([name]) => !missing.includes(name)));
+    const plan = planOf(survey);
+    const box = boxOfPlan(plan, "Stock pump 2");
+    if (!box) return;
+    const end = Math.min(glandTravel(plan)?.end ?? 0, roomToMove(box));
+    for (const share of [0.5, 1]) {
+      const moved = glandMoved(plan, (share * end) as Length);
+      const drawing = moved && drawBoxSection(boxMoved(box, moved));
+      expect(drawing?.notes.filter(({ id }) => id.startsWith("fault"))).toEqual([]);
+    }
+    const drawing = drawBoxSection(box);
+    expect(drawing.notes.filter(({ id }) => id.startsWith("fault"))).toEqual([]);
+    expect(drawing.shapes.length).toBeGreaterThan(0);
+    expect(toSvg(drawing)).not.toMatch(/NaN|undefined/u);
+  },
+);

@@ -1,5 +1,5 @@
 export { drawBoxSection } from "./box-section/draw.ts";
-export { partsWhenMoved } from "./box-section/frame.ts";
+export { partsWhenMoved, roomToMove } from "./box-section/frame.ts";
 export type { BoxDrawing, PortState, SetPart, Stated } from "./box-section/input.ts";
 export type { Canvas, TextStyle } from "./canvas/canvas.ts";
 export { paint, sizeOf } from "./canvas/paint.ts";

@@ -38,6 +38,12 @@ test("the gland goes until the least of gap, nose and thread, and that is named;
   expect(glandTravel(planned({ ...drawn, studs: { threadLeft: mm(4) } }))).toMatchObject({ by: "thread", end: mm(4) });
 });
 
+test("one flat of a nut is a sixth of the pitch, for a stem as for a pump: M12 has 1.75 mm (ISO 261)", () => {
+  expect(inMm(glandTravel(planned(drawn))?.flat)).toBeCloseTo(1.75 / 6, 9);
+  expect(inMm(glandTravel(planned({ ...drawn, motion: "rising-stem" }))?.flat)).toBeCloseTo(1.75 / 6, 9);
+  expect(glandTravel(planned({ ...drawn, studs: {} }))?.flat).toBeUndefined();
+});
+
 test("where nothing was measured that would stop it, the rings do, at 35 % of their height", () => {
   const { follower: _, studs: __, ...rest } = drawn;
   const travel = glandTravel(planned(rest));

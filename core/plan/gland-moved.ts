@@ -21,6 +21,8 @@ export interface GlandTravel {
   readonly end: Length;
   /** What ends it; `rings` where nothing was measured that would, or the rings give no more before that. */
   readonly by: Exclude<Binding, "lantern"> | "rings";
+  /** One flat of every nut, where the thread is known: a sixth of its pitch. */
+  readonly flat?: Length;
   /** The gland has to move this far before the port is open. */
   readonly opens?: Length;
   /** Where to repack, for the sake of the port: the careful end of where it begins to close, in whole millimetres of gap. */
@@ -61,9 +63,11 @@ export function glandTravel(plan: Plan): GlandTravel | undefined {
   const opens = answerOf(plan.rings.track)?.opensFrom;
   const closes = moved(set.glandGap, gap, end);
   const shuts = moved(set.glandGap, shutGap, end);
+  const pitch = plan.load.thread?.pitch;
   return {
     end,
     by,
+    ...(pitch === undefined ? {} : { flat: (pitch / 6) as Length }),
     ...(opens === undefined ? {} : { opens }),
     ...(repack === undefined || repack >= end ? {} : { repack }),
     ...(closes === undefined ? {} : { closes }),

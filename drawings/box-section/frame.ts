@@ -182,6 +182,17 @@ function leftOut(bare: number, outside: number, length: number): number {
   return Math.max(0, Math.min(outside - 0.4 * length, bare - 0.12 * length));
 }
 
+/** How far the gland of a box can be drawn as moved from finger-tight: until its flange meets the box or the thread ends, as they are drawn. */
+export function roomToMove(box: BoxDrawing): Length {
+  const { moved: _, ...rest } = box;
+  const { flange, depth } = frameOf(rest);
+  return quantity(
+    "length",
+    Math.max(0, Math.min(flange - depth, box.studs?.left ? mm(box.studs.left.value) : Number.POSITIVE_INFINITY)),
+    "mm",
+  );
+}
+
 /** Every part of the set where it lies once the gland has moved on, from the throat, in metres. */
 export function partsWhenMoved(
   box: BoxDrawing,

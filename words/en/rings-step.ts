@@ -27,6 +27,7 @@ export const ringsStepSentences: Readonly<Record<string, string>> = {
   "rings-step-way-nose": "end at {end}: the nose is used up",
   "rings-step-way-thread": "end at {end}: the thread ends",
   "rings-step-way-rings": "end at {end}: rings give no more than about a third",
+  "rings-step-way-drawn": "drawn up to {end}: what ends it was not measured",
   "rings-step-drawn-as": "Drawn as {family} packing.",
   "rings-step-push": "How much of a further push reaches each ring",
   "rings-step-joints": "Joints, as you face it",

@@ -20,7 +20,7 @@ export function BoxInSection({ box, plan }: { readonly box: Box; readonly plan: 
   const system = useWorkshop().preferences.units.value;
   const drawn = useMemo(() => boxOfPlan(plan, box.name ?? ""), [plan, box.name]);
   const rest = useMemo(() => drawn && drawBoxSection(drawn), [drawn]);
-  const way = useMemo(() => wayOf(plan, system), [plan, system]);
+  const way = useMemo(() => drawn && wayOf(plan, drawn, system), [plan, drawn, system]);
   if (!drawn || !rest) return null;
   const style = plan.chosen.style?.ok ? plan.chosen.style.value : undefined;
   return (

@@ -1,4 +1,4 @@
-import { plan } from "@ringwright/core/plan";
+import { type Plan, plan } from "@ringwright/core/plan";
 import { type Length, quantity } from "@ringwright/core/units";
 import { readAllFacts } from "@ringwright/data";
 import { boxOfPlan, drawBoxSection, sheetOf } from "@ringwright/drawings";
@@ -30,9 +30,22 @@ const found = plan(
 );
 if (!found.ok) throw new Error("the box of these tests can't be planned");
 
+const drawnWay = (of: Plan) => {
+  const drawn = boxOfPlan(of, "Stock pump 2");
+  return drawn && wayOf(of, drawn, "metric");
+};
+
 describe("the way of the gland", () => {
   test("one press is one flat of the nut: a sixth of the pitch of M12, 1.75 mm (ISO 261)", () => {
-    expect(wayOf(found.value, "metric")?.step).toBeCloseTo(0.00175 / 6, 12);
+    expect(drawnWay(found.value)?.step).toBeCloseTo(0.00175 / 6, 12);
+  });
+
+  test("where nothing was measured that ends it, it ends where the drawing does, and says so", () => {
+    const { follower: _, ...survey } = found.value.survey;
+    const bare = plan(survey, readAllFacts());
+    const end = bare.ok ? drawnWay(bare.value) : undefined;
+    expect(end?.by).toBe("drawn");
+    expect(drawnWay(found.value)?.by).toBe("nose");
   });
 
   test("it ends at both ends, whatever is pressed", () => {

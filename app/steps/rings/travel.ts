@@ -1,20 +1,26 @@
-import { answerOf, type GlandTravel, glandTravel, type Plan } from "@ringwright/core/plan";
+import { type GlandTravel, glandTravel, type Plan } from "@ringwright/core/plan";
 import { type Length, quantity, type UnitSystem } from "@ringwright/core/units";
+import { type BoxDrawing, roomToMove } from "@ringwright/drawings";
 
 /** The way of the gland on screen: how far it goes, and how much one press of a button is. */
-export interface Way extends GlandTravel {
-  /** One flat of every nut, where the thread is known. */
-  readonly flat?: Length;
+export interface Way extends Omit<GlandTravel, "by"> {
+  /** What ends it; `drawn` where not enough was measured and the drawing ends it. */
+  readonly by: GlandTravel["by"] | "drawn";
+  /** A flat of every nut, or a little where the thread is not known. */
   readonly step: Length;
 }
 
-/** The way of a plan's gland; none where the set is not known or the gland can't move. */
-export function wayOf(plan: Plan, system: UnitSystem): Way | undefined {
+/** Rounding of a drawing in millimetres against core in metres. */
+const rounding = 1e-9;
+
+/** The way of a plan's gland in a drawing of its box; none where the set is not known or the gland can't move. */
+export function wayOf(plan: Plan, drawn: BoxDrawing, system: UnitSystem): Way | undefined {
   const travel = glandTravel(plan);
-  if (!travel || !(travel.end > 0)) return undefined;
-  const flat = answerOf(plan.load.nuts)?.advancePerFlat;
-  const step = flat ?? (system === "metric" ? quantity("length", 0.5, "mm") : quantity("length", 1 / 64, "in"));
-  return { ...travel, step, ...(flat === undefined ? {} : { flat }) };
+  const room = roomToMove(drawn);
+  const end = travel && (Math.min(travel.end, room) as Length);
+  if (!travel || end === undefined || !(end > 0)) return undefined;
+  const step = travel.flat ?? (system === "metric" ? quantity("length", 0.5, "mm") : quantity("length", 1 / 64, "in"));
+  return { ...travel, end, by: room < travel.end - rounding ? "drawn" : travel.by, step };
 }
 
 /** A place on the way, never beyond either end of it. */
