@@ -51,7 +51,7 @@ test("with the server gone a box is kept on the device, and sent when it comes b
   await page.getByRole("heading", { level: 1, name: "Broke pump 8" }).waitFor();
   await page.getByText("no signal · kept on this device").waitFor();
   await served.start();
-  await page.evaluate("dispatchEvent(new Event(\"online\"))");
+  await page.evaluate('dispatchEvent(new Event("online"))');
   await page.getByText("on this device · sent").waitFor();
   expect(await boxesNamed("Broke pump 8")).toBe(1);
 });

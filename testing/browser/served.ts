@@ -3,8 +3,9 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { root } from "../root.ts";
 
-const program = fileURLToPath(new URL("../../cli/bin/ringwright.js", import.meta.url));
+const program = fileURLToPath(new URL("cli/bin/ringwright.js", root));
 
 /** The real server with the built app, on a port and a data folder of its own. */
 export class Served {
