@@ -315,7 +315,22 @@ property("two entries forged under one id count as the same one wherever they me
     const state = stateText(fold(one, all));
     for (const book of books) expect(stateText(book.state(one))).toBe(state);
     for (const book of books) expect(book.boxes()).toEqual(books[0]?.boxes());
+    for (const entry of honest)
+      for (const book of books) expect(book.headsOf({ ...entry, box: one })).toEqual(books[0]?.headsOf({ ...entry, box: one }));
   }
+});
+
+test("an entry that gives way to one forged under its id changes both their boxes", () => {
+  const [one = null, other = null] = boxes;
+  const entry = new Device(1, chance(3)).say("note", { text: "drips" }, other);
+  const forged: Entry = { ...entry, box: one };
+  const book = new Book();
+  book.add([entry]);
+  expect(book.state(other).notes).toHaveLength(1);
+  expect([...book.add([forged])].sort()).toEqual([one, other]);
+  expect([book.state(one).notes.length, book.state(other).notes.length, book.size]).toEqual([1, 0, 1]);
+  expect(book.boxes()).toEqual([one]);
+  expect(book.add([entry]).size).toBe(0);
 });
 
 test("jobs stand in the order they were begun, each with its steps and its start", () => {
