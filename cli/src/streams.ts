@@ -6,12 +6,15 @@ export interface Streams {
   err(text: string): void;
   /** A file's text, or standard input for `-`. */
   read(path: string): string;
-  write(path: string, text: string): void;
+  write(path: string, content: string | Uint8Array): void;
+  /** The moment that stands on what is issued. */
+  now(): Date;
 }
 
 export const terminal: Streams = {
   out: (text) => writeFileSync(1, text),
   err: (text) => writeFileSync(2, text),
   read: (path) => readFileSync(path === "-" ? 0 : path, "utf8"),
-  write: (path, text) => writeFileSync(path, text),
+  write: (path, content) => writeFileSync(path, content),
+  now: () => new Date(),
 };

@@ -2,7 +2,6 @@ import { balloonStroke, colours, faces, strokeOf } from "../pens.ts";
 import type { Point, Rectangle } from "../shapes.ts";
 import type { PlacedCircle, PlacedPath, PlacedText } from "../sheet/placed.ts";
 
-
 /** Paper seen from its top left corner, y down: the only place where y turns over. */
 export interface Frame {
   readonly edges: Rectangle;

@@ -1,5 +1,6 @@
 import type { Catalogue } from "../catalogue.ts";
 import { boxNames, boxSentences } from "./box.ts";
+import { cardNames, cardSentences } from "./card.ts";
 import { cautionsNames, cautionsSentences } from "./cautions.ts";
 import { commandNames, commandSentences } from "./command.ts";
 import { cutNames, cutSentences } from "./cut.ts";
@@ -43,6 +44,7 @@ export const english: Catalogue = {
     ...runInSentences,
     ...cautionsSentences,
     ...planSentences,
+    ...cardSentences,
     ...commandSentences,
     ...drawingsSentences,
   },
@@ -66,6 +68,7 @@ export const english: Catalogue = {
     ...runInNames,
     ...cautionsNames,
     ...planNames,
+    ...cardNames,
     ...commandNames,
     ...drawingsNames,
   },

@@ -43,10 +43,14 @@ export function notesText(page: PlanPage, { warnings }: Found<Plan>): void {
   for (const sentence of new Set(said.map((warning) => page.sentence(warning.says)))) page.line(sentence, "·");
 }
 
-/** What was not known, and what it would settle. */
-export function gapsText(page: PlanPage, { gaps: open }: Plan): void {
-  if (open.length === 0) return;
+/** What was not known, and the parts that it would settle. */
+export function gapsText(page: PlanPage, { gaps }: Plan): readonly { readonly field: string; readonly parts: readonly string[] }[] {
+  return gaps.map(({ field, parts }) => ({ field: page.name(field), parts: parts.map((part) => page.name(part)) }));
+}
+
+/** The same as a section. */
+export function gapsSection(page: PlanPage, plan: Plan): void {
+  if (plan.gaps.length === 0) return;
   page.heading("plan-heading-gaps");
-  for (const { field, parts } of open)
-    page.line(page.words("plan-gap-line", { field: page.name(field), parts: parts.map((part) => page.name(part)).join(", ") }), "?");
+  for (const { field, parts } of gapsText(page, plan)) page.line(page.words("plan-gap-line", { field, parts: parts.join(", ") }), "?");
 }

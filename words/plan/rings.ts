@@ -62,8 +62,7 @@ export function cutText(page: PlanPage, { rings, box }: Plan): void {
       }),
     );
   }
-  const whole = (metric: Length, inch: Length) =>
-    page.system === "metric" ? page.value("length", metric, { decimals: 0 }) : inches(inch);
+  const whole = (metric: Length, inch: Length) => (page.system === "metric" ? page.value("length", metric, { decimals: 0 }) : inches(inch));
   page.row(page.words("plan-cut-length"), whole(cut.lengthRounded, cut.lengthRoundedInch));
   if (skive) {
     page.row(page.words("plan-cut-tip"), whole(cut.cutLengthRounded, cut.cutLengthRoundedInch));
