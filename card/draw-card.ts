@@ -2,14 +2,16 @@ import type { Plan } from "@ringwright/core/plan";
 import { answerOf } from "@ringwright/core/plan";
 import type { UnitSystem } from "@ringwright/core/units";
 import type { Found } from "@ringwright/core/workings";
+import { boxOfPlan } from "@ringwright/drawings";
 import { english, nameOf, sayIn } from "@ringwright/words";
 import { planInWords } from "@ringwright/words/plan";
 import { stack } from "./blocks/block.ts";
 import { heading, sizes, text } from "./blocks/text.ts";
 import { type Issued, issuedText } from "./issued.ts";
-import { firstPage, onFirstPage } from "./parts/first-page.ts";
-import { gapBlocks, makeDo, readings, signatures, sourceBlocks } from "./parts/ruled.ts";
+import { firstPage, gaps } from "./parts/first-page.ts";
+import { makeDo, readings, signatures, sourceBlocks } from "./parts/ruled.ts";
 import { section } from "./parts/sections.ts";
+import { restOfSet } from "./parts/set-and-cut.ts";
 import { steps } from "./parts/steps.ts";
 import { titleBlock } from "./parts/title-block.ts";
 import { PdfCanvas } from "./pdf/canvas.ts";
@@ -74,6 +76,9 @@ export async function drawCard(found: Found<Plan>, options: CardOptions): Promis
   return bytes;
 }
 
+/** Parts of the plan that the first sheet shows; the rest follow. */
+const onFirstPage: ReadonlySet<string> = new Set(["attention", "mind", "set", "cut"]);
+
 function fill(
   flow: Flow,
   setting: Setting,
@@ -101,18 +106,15 @@ function fill(
     },
     width,
   );
-  firstPage(flow, { setting, plan, words: said, title, name, width });
+  firstPage(flow, { setting, plan, words: said, title, name });
+  const rest = restOfSet(said);
+  if (rest.length > 0) section(flow, setting, { heading: words("card-set-and-gland"), blocks: rest }, width);
   const later = said.sections.filter(({ id }) => !onFirstPage.has(id));
   for (const part of later.filter(({ id }) => id !== "notes" && id !== "gaps")) section(flow, setting, part, width);
   work(flow, setting, found, said);
   const notes = later.find(({ id }) => id === "notes");
   if (notes) section(flow, setting, notes, width);
-  if (said.gaps.length > 0) {
-    const [first, ...more] = gapBlocks(setting, said.gaps, width);
-    flow.together([heading(setting, words("card-gaps"), width), ...(first ? [first] : [])]);
-    for (const gap of more) flow.together([gap]);
-    flow.gap(3.5);
-  }
+  if (said.gaps.length > 0 && boxOfPlan(plan, name)) gaps(flow, setting, said);
   const [first, ...more] = sourceBlocks(setting, said.sources, width);
   flow.together([
     heading(setting, words("card-sources"), width),

@@ -1,3 +1,4 @@
+import { colours } from "@ringwright/drawings";
 import type { PlanRow } from "@ringwright/words/plan";
 import type { Setting } from "../setting.ts";
 import { type Block, stack } from "./block.ts";
@@ -28,25 +29,25 @@ export function rowBlocks(setting: Setting, rows: readonly PlanRow[], width: num
 
 function rowBlock(
   setting: Setting,
-  { label, value, note, under, by }: PlanRow,
+  { label, value, note, under, by, blank, asks }: PlanRow,
   width: number,
   valueAt: number,
   noteAt: number,
   shift: number,
 ): Block {
+  const said = blank && note === undefined ? value : note;
+  const shown = blank ? "" : value;
   const named = text(setting, label, { width: valueAt - 2, size });
-  const wide = setting.type.width(value, size);
+  const wide = setting.type.width(shown, size);
   const push = valueAt + Math.max(0, shift);
-  const fits = push + wide <= noteAt - 1;
-  const from = fits ? noteAt : Math.min(push + wide + 2, noteAt + 0.2 * width);
-  // A value without a number is a word: it may take the room of the note.
-  const valued = text(setting, value, {
-    width: (note === undefined ? width : Math.max(noteAt, from)) - push - (note === undefined ? 0 : 1),
-    size,
-    ink: by,
-  });
-  const beside = note === undefined ? undefined : text(setting, note, { width: width - from, size: sizes.small, ink: "quiet" });
-  const height = Math.max(named.height, valued.height, beside?.height ?? 0) + 0.75;
+  // A value too long for its column moves its note aside, and takes the note's room where there is none.
+  const from = said === undefined ? width : push + wide <= noteAt - 1 ? noteAt : Math.min(push + wide + 2, noteAt + 0.2 * width);
+  const valued = text(setting, shown, { width: from - push - 1, size, ink: by });
+  const beside =
+    said === undefined
+      ? undefined
+      : text(setting, said, { width: width - from, size: sizes.small, ...(asks ? { bold: true } : { ink: "quiet" as const }) });
+  const height = Math.max(named.height, valued.height, beside?.height ?? 0, blank ? 5.4 : 0) + 0.75;
   const row: Block = {
     height,
     tag: "P",
@@ -54,7 +55,8 @@ function rowBlock(
       named.paint(canvas, left, top);
       valued.paint(canvas, left + push, top);
       beside?.paint(canvas, left + from, top + firstBaseline * (size - sizes.small));
-      canvas.rule([left, top + height - 0.35], [left + width, top + height - 0.35], 0.08);
+      if (blank) canvas.rule([left + valueAt, top + height - 1.6], [left + noteAt - 2, top + height - 1.6], 0.2, colours.worked);
+      canvas.rule([left, top + height - 0.35], [left + width, top + height - 0.35], 0.06);
     },
   };
   if (under === undefined) return row;

@@ -1,7 +1,7 @@
 import { inUnit, type Length, quantity } from "@ringwright/core/units";
 import { colours, type Drawing, type LaidOut, type Point, paint, scaleText, sheetOf, sizeOf } from "@ringwright/drawings";
 import { sayIn } from "@ringwright/words";
-import { type Block, stack } from "../blocks/block.ts";
+import type { Block } from "../blocks/block.ts";
 import { sizes } from "../blocks/text.ts";
 import type { Setting } from "../setting.ts";
 
@@ -14,9 +14,9 @@ const alt = ({ drawing, show }: LaidOut) => drawing.description.map((says) => sa
 /** A drawing at a listed scale, the largest at which it goes into the room there is. */
 export function atListedScale(setting: Setting, drawing: Drawing, width: number, height: number): LaidOut | undefined {
   for (const scale of listedScales) {
-    const laid = sheetOf(drawing, { scale, textSize, system: setting.system, heading: false });
+    const laid = sheetOf(drawing, { scale, width, textSize, system: setting.system, heading: false });
     const [wide, high] = sizeOf(laid);
-    if (wide <= width && high <= height) return laid;
+    if (wide <= width + 0.01 && high <= height) return laid;
   }
   return undefined;
 }
@@ -44,16 +44,17 @@ export function checkBar(system: Setting["system"]): { readonly length: number; 
     : { length: inUnit("length", quantity("length", 4, "in") as Length, "mm"), label: "4\u00a0in" };
 }
 
+export const scaleLineHeight = 9;
+
 /** The scale in words, and a bar to lay a rule against: whether this print is as large as it should be. */
 export function scaleLine(setting: Setting, scale: number | undefined, width: number): Block {
   const { length, label } = checkBar(setting.system);
   const size = sizes.small;
-  const height = 6.5;
   return {
-    height,
+    height: scaleLineHeight,
     tag: "P",
     paint(canvas, left, top) {
-      const y = top + 3;
+      const y = top + 4.5;
       const [from, to] = [left + width - length, left + width];
       canvas.lines(
         [
@@ -69,9 +70,9 @@ export function scaleLine(setting: Setting, scale: number | undefined, width: nu
       );
       for (let tenth = 1; tenth < 10; tenth++)
         canvas.rule([from + (tenth * length) / 10, y], [from + (tenth * length) / 10, y - 0.9], 0.15, colours.worked);
-      canvas.write(setting.words("card-check-bar", { length: label }), [from - 2, y + 0.34 * size], { size, ink: "quiet", anchor: "end" });
+      canvas.write(setting.words("card-check-bar", { length: label }), [left, top + 7.2], { size, ink: "quiet" });
       const said = scale === undefined ? setting.words("card-no-scale") : setting.words("card-scale", { scale: scaleText(scale) });
-      canvas.write(said, [left, y + 0.36 * sizes.body], { size: sizes.body, bold: true });
+      canvas.write(said, [left, top + 3.6], { size: sizes.body, bold: true });
     },
   };
 }
@@ -81,12 +82,4 @@ function tick(x: number, y: number): readonly Point[] {
     [x, y - 1.6],
     [x, y + 1.6],
   ];
-}
-
-/** The box in section with its scale and check bar, in a room so high. */
-export function boxDrawing(setting: Setting, drawing: Drawing, width: number, height: number): Block {
-  const bar = scaleLine(setting, undefined, width).height;
-  const laid = atListedScale(setting, drawing, width, height - bar);
-  const shown = laid ?? asWide(setting, drawing, width);
-  return stack([figure(shown, width), scaleLine(setting, laid ? laid.scale * laid.shrunk : undefined, width)], "Figure", alt(shown));
 }

@@ -32,6 +32,7 @@ export function blocksOf(
   };
   for (const block of blocks) {
     if (block.kind === "row") table.push(block.row);
+    else if (block.kind === "line" && block.aside) continue;
     else if (block.kind !== "workings") {
       flush();
       if (block.kind === "mark") placed.push(attention(setting, block.text, width));

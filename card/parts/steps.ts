@@ -6,7 +6,7 @@ import type { Flow } from "../pdf/flow.ts";
 import type { Setting } from "../setting.ts";
 
 /** Columns of a step: number and tick box, what to do, what to expect, what to write. */
-const at = { tick: 8.5, words: 15.5, hints: 101, write: 138 } as const;
+const at = { tick: 8.5, words: 15.5, hints: 98, write: 136 } as const;
 const tickSize = 3.9;
 
 /** Every step of the groups, each under its cautions and never parted from them. */
@@ -52,7 +52,7 @@ function stepLine(
       canvas.frame([left + at.tick, inside], [tickSize, tickSize], bridge ? 0.2 : 0.6);
       said.paint(canvas, left + at.words, inside);
       expect.paint(canvas, left + at.hints, inside);
-      write.paint(canvas, left + at.write, inside - 1);
+      write.paint(canvas, left + at.write, inside - 0.4);
       canvas.rule([left, top + height - 0.25], [left + width, top + height - 0.25], 0.08, colours.quiet);
     },
   };

@@ -14,7 +14,8 @@ export interface TitleWish {
 }
 
 const padding = 2;
-const entriesWidth = 60;
+const entriesWidth = 66;
+const labelled = 20;
 const least = 29;
 
 /** Who and what the card is for, framed; a code that leads to the box, or room for its tag number. */
@@ -44,12 +45,17 @@ export function titleBlock(setting: Setting, { name, place, first, entries, boxL
         if (i > 0) canvas.rule([x, top + i * pitch], [y, top + i * pitch], 0.12);
         const baseline = top + (i + 0.5) * pitch + 0.34 * sizes.small;
         canvas.write(label, [x + 1.5, baseline], { size: sizes.small, ink: "quiet" });
-        const [shown = ""] = setting.type.shortened(value, entriesWidth - 24, sizes.body, false, 1);
-        canvas.write(shown, [x + 22.5, baseline], { size: sizes.body });
+        entryLines(setting, value).paint(canvas, x + labelled, top + (i + 0.5) * pitch);
       }
       paintLast(canvas, setting, code, [y, top], last, height);
     },
   };
+}
+
+/** A value in one line or two, its middle where it is put. */
+function entryLines(setting: Setting, value: string): Block {
+  const said = text(setting, value, { width: entriesWidth - labelled - 1, size: sizes.small, most: 2 });
+  return { ...said, paint: (canvas, left, top) => said.paint(canvas, left, top - said.height / 2) };
 }
 
 function paintLast(

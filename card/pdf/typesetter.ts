@@ -44,7 +44,9 @@ export class Typesetter {
     for (const raw of text) {
       // A line break or a tab that was typed is a space here.
       const character = /\p{Cc}/u.test(raw) ? " " : raw;
-      const found = this.#fontFor(character, bold ? `${face}Bold` : face);
+      // The space between number and unit is one of the words' face: as wide as a digit it would tear them apart.
+      const of = character === "\u00a0" ? "words" : face;
+      const found = this.#fontFor(character, bold ? `${of}Bold` : of);
       const [font, drawn] = found === "" ? [this.#fontFor(unknownCharacter, face), unknownCharacter] : [found, character];
       const last = pieces.at(-1);
       if (last?.font === font) last.text += drawn;
