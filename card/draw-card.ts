@@ -4,7 +4,7 @@ import type { UnitSystem } from "@ringwright/core/units";
 import type { Found } from "@ringwright/core/workings";
 import { boxOfPlan } from "@ringwright/drawings";
 import { english, nameOf, sayIn } from "@ringwright/words";
-import { planInWords } from "@ringwright/words/plan";
+import { type PlanSection, planInWords } from "@ringwright/words/plan";
 import { stack } from "./blocks/block.ts";
 import { heading, sizes, text } from "./blocks/text.ts";
 import { type Issued, issuedText } from "./issued.ts";
@@ -110,7 +110,7 @@ function fill(
   const rest = restOfSet(said);
   if (rest.length > 0) section(flow, setting, { heading: words("card-set-and-gland"), blocks: rest }, width);
   const later = said.sections.filter(({ id }) => !onFirstPage.has(id));
-  for (const part of later.filter(({ id }) => id !== "notes" && id !== "gaps")) section(flow, setting, part, width);
+  for (const part of later.filter(({ id }) => id !== "notes" && id !== "gaps")) section(flow, setting, withoutFirst(part), width);
   work(flow, setting, found, said);
   const notes = later.find(({ id }) => id === "notes");
   if (notes) section(flow, setting, notes, width);
@@ -122,6 +122,11 @@ function fill(
     ...(first ? [first] : []),
   ]);
   for (const source of more) flow.together([source]);
+}
+
+/** The lantern ring's mark stands on the first sheet, and once is enough. */
+function withoutFirst(part: PlanSection): PlanSection {
+  return part.id === "lantern" ? { ...part, blocks: part.blocks.filter(({ kind }) => kind !== "mark") } : part;
 }
 
 /** The steps with what belongs beside them: when to stop before the start, readings after it, make-dos, signatures. */
@@ -141,7 +146,7 @@ function work(flow: Flow, setting: Setting, { value: plan }: Found<Plan>, said: 
     flow.gap(3.5);
   }
   if (start >= 0) steps(flow, setting, said.groups.slice(start), width);
-  for (const block of readings(setting, plan, width)) flow.together([block]);
+  for (const block of readings(setting, plan, width, flow.left)) flow.together([block]);
   flow.gap(3.5);
   if (said.groups.length > 0) flow.together([makeDo(setting, width)]);
   flow.gap(3.5);

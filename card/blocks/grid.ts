@@ -27,7 +27,6 @@ export function gridHead(setting: Setting, columns: readonly Column[]): Block {
         cell.paint(canvas, x + inset, top + 0.5);
         x += columns[i]?.width ?? 0;
       }
-      canvas.rule([left, top], [x, top], 0.35, colours.worked);
       canvas.rule([left, top + height], [x, top + height], 0.2, colours.worked);
       uprights(canvas, columns, left, top, height);
     },

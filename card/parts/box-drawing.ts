@@ -8,15 +8,19 @@ import type { Setting } from "../setting.ts";
 /** Scales that a drawing may have (ISO 5455). */
 export const listedScales = [50, 20, 10, 5, 2, 1, 1 / 2, 1 / 5, 1 / 10, 1 / 20, 1 / 50, 1 / 100, 1 / 200] as const;
 
-const textSize = 2.6;
+/** Text of drawings, mm: the usual one, and the least where that gains a scale. */
+const textSizes = [2.6, 2.35] as const;
+const [textSize] = textSizes;
 const alt = ({ drawing, show }: LaidOut) => drawing.description.map((says) => sayIn(show, says)).join(" ");
 
 /** A drawing at a listed scale, the largest at which it goes into the room there is. */
 export function atListedScale(setting: Setting, drawing: Drawing, width: number, height: number): LaidOut | undefined {
   for (const scale of listedScales) {
-    const laid = sheetOf(drawing, { scale, width, textSize, system: setting.system, heading: false });
-    const [wide, high] = sizeOf(laid);
-    if (wide <= width + 0.01 && high <= height) return laid;
+    for (const size of textSizes) {
+      const laid = sheetOf(drawing, { scale, width, textSize: size, system: setting.system, heading: false });
+      const [wide, high] = sizeOf(laid);
+      if (wide <= width + 0.01 && high <= height) return laid;
+    }
   }
   return undefined;
 }

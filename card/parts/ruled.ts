@@ -16,6 +16,9 @@ function columns(
   return shares.map(([title, share, anchor]) => ({ title, width: (width * share) / all, ...(anchor === undefined ? {} : { anchor }) }));
 }
 
+/** A set of more parts than these is set closer. */
+const manyParts = 8;
+
 /** The set as it goes in, ring 1 first, with room for the depth found. */
 export function setTable(setting: Setting, rows: readonly SetRow[], width: number): readonly Block[] {
   const { words } = setting;
@@ -28,16 +31,20 @@ export function setTable(setting: Setting, rows: readonly SetRow[], width: numbe
     [words("card-found"), 20],
   );
   const rule = rows.map(({ part, height, joint, depth }) =>
-    gridRow(setting, table, [part, height, joint, { text: depth ?? "", bold: true }, undefined]),
+    gridRow(setting, table, [part, height, joint, { text: depth ?? "", bold: true }, undefined], rows.length > manyParts ? 4.3 : 5.2),
   );
   return [gridHead(setting, table), ...rule];
 }
 
-const readingRows = 12;
+const readingRows = { least: 7, usual: 12, most: 16 } as const;
 const readingHeight = 7.4;
 
-/** Blank lines for what is read and moved in the first hours. A stem gets no drip to count. */
-export function readings(setting: Setting, plan: Plan, width: number): readonly Block[] {
+/**
+ * Blank lines for what is read and moved in the first hours, as many as fill
+ * the room that is left, or a usual number on the next sheet. A stem gets no
+ * drip to count.
+ */
+export function readings(setting: Setting, plan: Plan, width: number, room: number): readonly Block[] {
   const runIn = answerOf(plan.steps.runIn);
   if (!runIn) return [];
   const { words, system } = setting;
@@ -64,14 +71,14 @@ export function readings(setting: Setting, plan: Plan, width: number): readonly 
     ...(stem ? [] : [[words("card-flats"), 20] as const]),
     [words("card-by"), 22],
   );
-  return [
-    stack([
-      heading(setting, words(stem ? "card-readings-stem" : "card-readings"), width),
-      text(setting, words("card-readings-note"), { width, size: sizes.small, ink: "quiet", after: 1 }),
-      gridHead(setting, table),
-      ...Array.from({ length: readingRows }, () => gridRow(setting, table, [], readingHeight)),
-    ]),
-  ];
+  const head = stack([
+    heading(setting, words(stem ? "card-readings-stem" : "card-readings"), width),
+    text(setting, words("card-readings-note"), { width, size: sizes.small, ink: "quiet", after: 1 }),
+    gridHead(setting, table),
+  ]);
+  const fits = Math.floor((room - head.height) / readingHeight);
+  const rows = fits < readingRows.least ? readingRows.usual : Math.min(readingRows.most, fits);
+  return [stack([head, ...Array.from({ length: rows }, () => gridRow(setting, table, [], readingHeight))])];
 }
 
 /** Blank lines for what could not be done. */
@@ -109,8 +116,8 @@ export function sourceBlocks(setting: Setting, list: readonly SourceText[], widt
 export function gapBlocks(setting: Setting, gaps: PlanInWords["gaps"], width: number): readonly Block[] {
   const at = 0.3 * width;
   const line = 44;
-  return gaps.map(({ field, parts }) => {
-    const named = text(setting, field, { width: at - 2 });
+  return gaps.map(({ called, parts }) => {
+    const named = text(setting, called, { width: at - 2 });
     const settles = text(setting, setting.words("card-settles", { parts: parts.join(", ") }), {
       width: width - at - line - 3,
       size: sizes.small,

@@ -9,17 +9,25 @@ import { setTable } from "./ruled.ts";
 import { blocksOf } from "./sections.ts";
 
 /** Columns of the set and of the cuts, mm. */
-const setWidth = 112;
+const setWidth = 100;
 const gutter = 5;
 const cutWidth = area.width - setWidth - gutter;
+const stripWidth = 66;
 
-/** The set as it goes in, beside it what to cut; none when neither is known. */
-export function setAndCut(setting: Setting, plan: Plan, { sections }: PlanInWords): Block | undefined {
+/** The set as it goes in, beside it what to cut and whatever goes under that; none when neither is known. */
+export function setAndCut(setting: Setting, plan: Plan, { sections }: PlanInWords, under?: (width: number) => Block): Block | undefined {
   const [set, cut] = ["set", "cut"].map((wanted) => sections.find(({ id }) => id === wanted));
   if (!set && !cut) return undefined;
   return beside([
     ...(set ? [{ at: 0, block: setList(setting, plan, set) }] : []),
-    ...(cut ? [{ at: set ? setWidth + gutter : 0, block: cutList(setting, plan, cut) }] : []),
+    ...(cut
+      ? [
+          {
+            at: set ? setWidth + gutter : 0,
+            block: stack([cutList(setting, plan, cut), ...(under ? [space(2), under(cutWidth)] : [])]),
+          },
+        ]
+      : []),
   ]);
 }
 
@@ -39,8 +47,8 @@ function cutList(setting: Setting, plan: Plan, { heading: title, blocks }: Secti
   const strip = stripOfPlan(plan);
   return stack([
     heading(setting, title, cutWidth),
-    ...blocksOf(setting, blocks, cutWidth, { value: 0.5, note: 0.66 }),
-    ...(strip ? [space(1), figure(asWide(setting, bare(drawCutStrip(strip)), cutWidth), cutWidth)] : []),
+    ...blocksOf(setting, blocks, cutWidth, { value: 0.5, note: 0.64 }),
+    ...(strip ? [space(1), figure(asWide(setting, bare(drawCutStrip(strip)), stripWidth), cutWidth)] : []),
   ]);
 }
 

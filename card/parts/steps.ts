@@ -13,11 +13,14 @@ const tickSize = 3.9;
 export function steps(flow: Flow, setting: Setting, groups: readonly StepGroupText[], width: number): void {
   for (const { title, steps: list } of groups) {
     const again = text(setting, setting.words("card-continued", { part: title }), { width, size: sizes.small, ink: "quiet", after: 1 });
-    for (const [i, step] of list.entries()) {
-      const block = stepBlock(setting, step, width);
-      flow.together(i === 0 ? [stack([heading(setting, title, width)], "H2"), block] : [block]);
-      if (i === 0) flow.repeat(again);
-    }
+    const blocks = list.map((step) => stepBlock(setting, step, width));
+    const [first, ...more] = blocks;
+    if (!first) continue;
+    flow.together([heading(setting, title, width), first]);
+    flow.repeat(again);
+    // The last two go together: a single step over the page is overlooked.
+    for (const block of more.slice(0, -2)) flow.together([block]);
+    flow.together(more.slice(-2));
     flow.repeat(undefined);
     flow.gap(3);
   }
@@ -33,7 +36,7 @@ function stepLine(
   { number, text: words, bridge, hints, blanks, choices, asksNumber, unit }: StepText,
   width: number,
 ): Block {
-  const said = text(setting, words, { width: at.hints - at.words - 2, size: sizes.body });
+  const said = text(setting, words, { width: (hints.length > 0 ? at.hints : at.write) - at.words - 2, size: sizes.body });
   const expect = stack(hints.map((hint) => text(setting, hint, { width: at.write - at.hints - 2, size: sizes.small })));
   const room = width - at.write;
   const write = stack([

@@ -1,5 +1,5 @@
 import type { Block } from "../blocks/block.ts";
-import { area, papers } from "../setting.ts";
+import { area } from "../setting.ts";
 import type { PdfCanvas } from "./canvas.ts";
 import type { Structure } from "./document.ts";
 import { points } from "./points.ts";
@@ -28,12 +28,6 @@ export class Flow {
   /** The corner of the area that is printed on, on any sheet. */
   get corner(): readonly [left: number, top: number] {
     return [(this.#paper[0] - area.width) / 2, (this.#paper[1] - area.height) / 2];
-  }
-
-  /** Where title and closing line of a sheet stand: as near the edges as the paper lets them. */
-  get edges(): readonly [top: number, bottom: number] {
-    const margin = (papers.letter[1] - area.height) / 2;
-    return [margin, this.#paper[1] - margin];
   }
 
   /** Millimetres left on this sheet. */

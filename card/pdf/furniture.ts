@@ -14,9 +14,8 @@ export function furniture(
 ): void {
   const { words, type } = setting;
   const { doc } = canvas;
-  const [left] = flow.corner;
-  const [top, bottom] = flow.edges;
-  const right = left + area.width;
+  const [left, top] = flow.corner;
+  const [right, bottom] = [left + area.width, top + area.height];
   const [short = ""] = type.shortened(name, area.width - 40, sizes.small, true, 1);
   const program = words("card-program", { version: issued.version });
   for (let page = 0; page < flow.pages; page++) {

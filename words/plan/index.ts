@@ -1,7 +1,7 @@
 import type { Plan } from "@ringwright/core/plan";
 import type { UnitSystem } from "@ringwright/core/units";
 import type { Found } from "@ringwright/core/workings";
-import { attentionText, gapsSection, gapsText, mindText, notesText } from "./attention.ts";
+import { attentionText, type GapText, gapsSection, gapsText, mindText, notesText } from "./attention.ts";
 import { boxText, conditionText, sectionText } from "./box.ts";
 import { glandText } from "./gland.ts";
 import { packingText } from "./packing.ts";
@@ -25,8 +25,7 @@ export interface PlanInWords {
   readonly groups: readonly StepGroupText[];
   readonly stopRules: readonly string[];
   readonly sources: readonly SourceText[];
-  /** What was not known, and the parts of the plan that it would settle. */
-  readonly gaps: readonly { readonly field: string; readonly parts: readonly string[] }[];
+  readonly gaps: readonly GapText[];
 }
 
 /**
