@@ -19,6 +19,15 @@ export function leastRoom(setting: Setting, plan: Plan, wish: DrawingsWish): num
   return sideOf(setting, plan, wish).reduce((sum, { height }) => sum + height, 0) + scaleLineHeight;
 }
 
+/** A whole drawing drawn smaller than this has texts too small to read. */
+const leastShrunk = 0.88;
+
+/** Whether the box comes out at a listed scale, its texts large enough to read. */
+export function isReadable(setting: Setting, plan: Plan, wish: DrawingsWish, room: number): boolean {
+  const wide = area.width - (sideOf(setting, plan, wish).length > 0 ? sideWidth + gutter : 0);
+  return (atListedScale(setting, wish.box, wide, room - scaleLineHeight)?.shrunk ?? 0) >= leastShrunk;
+}
+
 /** The box in section at a listed scale in so much room, and beside it the joint clock and what stands under that. */
 export function drawings(setting: Setting, plan: Plan, wish: DrawingsWish, room: number): Block {
   const { width } = area;

@@ -5,11 +5,11 @@ import { type Block, space } from "../blocks/block.ts";
 import { heading, sizes } from "../blocks/text.ts";
 import type { Flow } from "../pdf/flow.ts";
 import { area, type Setting } from "../setting.ts";
-import { drawings, leastRoom } from "./drawings.ts";
+import { type DrawingsWish, drawings, isReadable, leastRoom } from "./drawings.ts";
 import { lanternBlocks } from "./lantern.ts";
 import { marks } from "./marks.ts";
 import { gapBlocks } from "./ruled.ts";
-import { setAndCut } from "./set-and-cut.ts";
+import { setAndCut, stripBlock } from "./set-and-cut.ts";
 
 /** The least room in which a drawing is worth its ink, and the most it takes, mm. */
 const drawingRoom = { least: 60, most: 125 } as const;
@@ -42,20 +42,45 @@ export function firstPage(flow: Flow, page: FirstPage): void {
   flow.gap(apart);
 }
 
-/** Drawings over tables; the lantern ring beside the one or with the other, wherever it has room. */
-function drawnParts({ setting, plan, words }: FirstPage, box: Drawing, left: number): readonly Block[] {
+/** One way to share the sheet out: what stands beside the drawing, under it, and on the next sheet. */
+interface Arrangement {
+  readonly wish: DrawingsWish;
+  readonly lower: readonly Block[];
+  readonly later: readonly Block[];
+}
+
+/** Drawings over tables: the first arrangement in which the box can be read, else the one that leaves it most room. */
+function drawnParts(page: FirstPage, box: Drawing, left: number): readonly Block[] {
+  const { setting, plan } = page;
+  const room = ({ lower }: Arrangement) =>
+    Math.min(drawingRoom.most, left - lower.reduce((sum, { height }) => sum + height + apart, 0) - apart);
+  const ways = arrangements(page, box);
+  const fitting = ways.filter((way) => leastRoom(setting, plan, way.wish) <= room(way));
+  const readable = fitting.find((way) => isReadable(setting, plan, way.wish, room(way)));
+  const best = readable ?? fitting.toSorted((a, b) => room(b) - room(a))[0] ?? ways.at(-1);
+  if (!best) return [];
+  return [drawings(setting, plan, best.wish, Math.max(drawingRoom.least, room(best))), ...best.lower, ...best.later];
+}
+
+function arrangements({ setting, plan, words }: FirstPage, box: Drawing): readonly Arrangement[] {
   const lantern = lanternBlocks(setting, plan, words);
   const tables = setAndCut(setting, plan, words);
-  const roomOver = (blocks: readonly Block[]) =>
-    Math.max(drawingRoom.least, Math.min(drawingRoom.most, left - blocks.reduce((sum, { height }) => sum + height + apart, 0)));
-  const alone = tables ? [tables] : [];
-  if (!lantern) return [drawings(setting, plan, { box }, roomOver(alone)), ...alone];
-  const beside = { box, under: lantern.column };
-  if (leastRoom(setting, plan, beside) <= roomOver(alone)) return [drawings(setting, plan, beside, roomOver(alone)), ...alone];
-  const under = setAndCut(setting, plan, words, lantern.column);
-  const below = [...alone, lantern.across];
-  const lower = under && tables && under.height < tables.height + apart + lantern.across.height ? [under] : below;
-  return [drawings(setting, plan, { box }, roomOver(lower)), ...lower];
+  const spare = setAndCut(setting, plan, words, { strip: false });
+  const strip = stripBlock(setting, plan);
+  const lists = (...blocks: readonly (Block | undefined)[]) => blocks.filter((block) => block !== undefined);
+  if (!lantern)
+    return [
+      { wish: { box }, lower: lists(tables), later: [] },
+      { wish: { box }, lower: lists(spare), later: lists(strip) },
+    ];
+  const under = { under: lantern.column };
+  return [
+    { wish: { box, ...under }, lower: lists(tables), later: [] },
+    { wish: { box, ...under }, lower: lists(spare), later: lists(strip) },
+    { wish: { box }, lower: lists(tables, lantern.across), later: [] },
+    { wish: { box }, lower: lists(setAndCut(setting, plan, words, under)), later: [] },
+    { wish: { box }, lower: lists(setAndCut(setting, plan, words, { ...under, strip: false })), later: lists(strip) },
+  ];
 }
 
 function undrawnParts({ setting, plan, words }: FirstPage): readonly Block[] {
