@@ -1,5 +1,5 @@
 import { inUnit, type Length, quantity } from "@ringwright/core/units";
-import { colours, type Drawing, type LaidOut, type Point, paint, scaleText, sheetOf, sizeOf } from "@ringwright/drawings";
+import { colours, type Drawing, type LaidOut, leastSize, type Point, paint, scaleText, sheetOf, sizeOf } from "@ringwright/drawings";
 import { sayIn } from "@ringwright/words";
 import type { Block } from "../blocks/block.ts";
 import { sizes } from "../blocks/text.ts";
@@ -16,6 +16,8 @@ const alt = ({ drawing, show }: LaidOut) => drawing.description.map((says) => sa
 /** A drawing at a listed scale, the largest at which it goes into the room there is. */
 export function atListedScale(setting: Setting, drawing: Drawing, width: number, height: number): LaidOut | undefined {
   for (const scale of listedScales) {
+    const [least, lowest] = leastSize(drawing, scale);
+    if (least > width || lowest > height) continue;
     for (const size of textSizes) {
       const laid = sheetOf(drawing, { scale, width, textSize: size, system: setting.system, heading: false });
       const [wide, high] = sizeOf(laid);

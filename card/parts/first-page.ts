@@ -5,7 +5,7 @@ import { type Block, space } from "../blocks/block.ts";
 import { heading, sizes } from "../blocks/text.ts";
 import type { Flow } from "../pdf/flow.ts";
 import { area, type Setting } from "../setting.ts";
-import { type DrawingsWish, drawings, isReadable, leastRoom } from "./drawings.ts";
+import { drawingsIn } from "./drawings.ts";
 import { lanternBlocks } from "./lantern.ts";
 import { marks } from "./marks.ts";
 import { gapBlocks } from "./ruled.ts";
@@ -44,7 +44,7 @@ export function firstPage(flow: Flow, page: FirstPage): void {
 
 /** One way to share the sheet out: what stands beside the drawing, under it, and on the next sheet. */
 interface Arrangement {
-  readonly wish: DrawingsWish;
+  readonly beside?: (width: number) => Block;
   readonly lower: readonly Block[];
   readonly later: readonly Block[];
 }
@@ -52,40 +52,42 @@ interface Arrangement {
 /** Drawings over tables: the first arrangement in which the box can be read, else the one that leaves it most room. */
 function drawnParts(page: FirstPage, box: Drawing, left: number): readonly Block[] {
   const { setting, plan } = page;
-  const room = ({ lower }: Arrangement) =>
-    Math.min(drawingRoom.most, left - lower.reduce((sum, { height }) => sum + height + apart, 0) - apart);
-  const ways = arrangements(page, box);
-  const fitting = ways.filter((way) => leastRoom(setting, plan, way.wish) <= room(way));
-  const readable = fitting.find((way) => isReadable(setting, plan, way.wish, room(way)));
-  const best = readable ?? fitting.toSorted((a, b) => room(b) - room(a))[0] ?? ways.at(-1);
-  if (!best) return [];
-  return [drawings(setting, plan, best.wish, Math.max(drawingRoom.least, room(best))), ...best.lower, ...best.later];
+  const drawn = drawingsIn(setting, plan, box);
+  let best: { readonly room: number; readonly parts: readonly Block[] } | undefined;
+  for (const { beside, lower, later } of arrangements(page)) {
+    const room = Math.min(drawingRoom.most, left - lower.reduce((sum, { height }) => sum + height + apart, 0) - apart);
+    const came = drawn(room, beside);
+    if (!came) continue;
+    const parts = [came.block, ...lower, ...later];
+    if (came.readable) return parts;
+    if (!best || room > best.room) best = { room, parts };
+  }
+  if (best) return best.parts;
+  // Tables so long that nothing goes in over them have the next sheet to themselves.
+  const [first] = arrangements(page);
+  return [...lists(drawn(drawingRoom.most)?.block), ...(first?.lower ?? []), ...lists(lanternBlocks(setting, plan, page.words)?.across)];
 }
 
-function arrangements({ setting, plan, words }: FirstPage, box: Drawing): readonly Arrangement[] {
+/** The ways to share the sheet out, the best first; each is made only when it is asked for. */
+function* arrangements({ setting, plan, words }: FirstPage): Generator<Arrangement> {
   const lantern = lanternBlocks(setting, plan, words);
-  const tables = setAndCut(setting, plan, words);
-  const spare = setAndCut(setting, plan, words, { strip: false });
-  const strip = stripBlock(setting, plan);
-  const lists = (...blocks: readonly (Block | undefined)[]) => blocks.filter((block) => block !== undefined);
-  if (!lantern)
-    return [
-      { wish: { box }, lower: lists(tables), later: [] },
-      { wish: { box }, lower: lists(spare), later: lists(strip) },
-    ];
-  const under = { under: lantern.column };
-  return [
-    { wish: { box, ...under }, lower: lists(tables), later: [] },
-    { wish: { box, ...under }, lower: lists(spare), later: lists(strip) },
-    { wish: { box }, lower: lists(tables, lantern.across), later: [] },
-    { wish: { box }, lower: lists(setAndCut(setting, plan, words, under)), later: [] },
-    { wish: { box }, lower: lists(setAndCut(setting, plan, words, { ...under, strip: false })), later: lists(strip) },
-  ];
+  const tables = lists(setAndCut(setting, plan, words));
+  const beside = lantern ? { beside: lantern.column } : {};
+  yield { ...beside, lower: tables, later: [] };
+  const strip = lists(stripBlock(setting, plan));
+  yield { ...beside, lower: lists(setAndCut(setting, plan, words, { strip: false })), later: strip };
+  if (!lantern) return;
+  yield { lower: [...tables, lantern.across], later: [] };
+  yield { lower: lists(setAndCut(setting, plan, words, { under: lantern.column })), later: [] };
+  yield { lower: lists(setAndCut(setting, plan, words, { under: lantern.column, strip: false })), later: strip };
+}
+
+function lists(...blocks: readonly (Block | undefined)[]): readonly Block[] {
+  return blocks.filter((block) => block !== undefined);
 }
 
 function undrawnParts({ setting, plan, words }: FirstPage): readonly Block[] {
-  const parts = [noDrawing(setting), setAndCut(setting, plan, words), lanternBlocks(setting, plan, words)?.across];
-  return parts.filter((part) => part !== undefined);
+  return lists(noDrawing(setting), setAndCut(setting, plan, words), lanternBlocks(setting, plan, words)?.across);
 }
 
 /** What was not known, with room to write it in. */
