@@ -1,5 +1,5 @@
 /** Which way imports may look. Each rule is the sentence it enforces; the comment says what to do instead. */
-const test = "[.]test[.]ts$|^testing/";
+const test = "[.]test[.]ts$|(^|/)testing/";
 const topics = "section|box|rings|lantern|gland|stems|heat|leak|flush|fluid|materials|fit|run-in|cautions|rods|condition";
 
 export default {
@@ -37,28 +37,42 @@ export default {
       severity: "error",
       comment: "Data reads its files and knows the shapes that core declares; calculations belong in core.",
       from: { path: "^data/", pathNot: test },
-      to: { path: "^(words|answers|drawings|cli|bench|scripts)/" },
+      to: { path: "^(words|answers|drawings|card|cli|bench|scripts)/" },
     },
     {
       name: "words-know-only-core",
       severity: "error",
       comment: "Words turn ids and values into sentences. They ask nothing.",
       from: { path: "^words/", pathNot: test },
-      to: { path: "^(data|answers|drawings|cli|bench|scripts)/" },
+      to: { path: "^(data|answers|drawings|card|cli|bench|scripts)/" },
     },
     {
       name: "answers-know-core-and-words",
       severity: "error",
       comment: "Facts are handed to an answer by whoever asks; drawing and printing come after it.",
       from: { path: "^answers/", pathNot: test },
-      to: { path: "^(data|drawings|cli|bench|scripts)/" },
+      to: { path: "^(data|drawings|card|cli|bench|scripts)/" },
     },
     {
       name: "drawings-receive-answers",
       severity: "error",
       comment: "A drawing is given what the core found, and works out no engineering of its own.",
       from: { path: "^drawings/", pathNot: test },
-      to: { path: "^(data|answers|cli|bench|scripts)/" },
+      to: { path: "^(data|answers|card|cli|bench|scripts)/" },
+    },
+    {
+      name: "the-card-knows-core-words-and-drawings",
+      severity: "error",
+      comment: "The card lays out a plan that it is given. Facts, PDF library, fonts, clock and file are the edge's to hand in.",
+      from: { path: "^card/", pathNot: test },
+      to: { path: ["^(data|answers|cli|bench|scripts)/", "node_modules/(pdfkit|fontkit|@fontsource|dejavu-fonts-ttf)"] },
+    },
+    {
+      name: "the-card-is-loaded-when-it-is-asked-for",
+      severity: "error",
+      comment: "Card, PDF library and fonts are heavy: import() them where they are used, so that an answer need not wait for them.",
+      from: { path: "^cli/", pathNot: [test, "[.]d[.]ts$"] },
+      to: { path: "^card/|node_modules/pdfkit", dynamic: false, dependencyTypesNot: ["type-only"] },
     },
     {
       name: "nothing-imports-the-command-line",

@@ -8,7 +8,19 @@ const checks = [
   [
     "directions",
     () =>
-      tool("depcruise", ["--config", ".dependency-cruiser.mjs", "core", "data", "words", "answers", "drawings", "cli", "bench", "testing"]),
+      tool("depcruise", [
+        "--config",
+        ".dependency-cruiser.mjs",
+        "core",
+        "data",
+        "words",
+        "answers",
+        "drawings",
+        "card",
+        "cli",
+        "bench",
+        "testing",
+      ]),
   ],
   ["unused code", () => tool("knip", [])],
   ["documented functions", () => attempt("node", ["scripts/documented.mjs"])],

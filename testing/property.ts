@@ -26,11 +26,8 @@ export function property<T extends [unknown, ...unknown[]]>(
   holds: (...values: T) => void,
   count: CountName = "property",
 ): void {
-  for (const [kind, seed] of [
-    ["fixed", fixedSeed],
-    ["fresh", freshSeed],
-  ] as const) {
-    test(`${title} (${kind} seed ${seed}, ${runs(count)} cases)`, { timeout: 0 }, () => {
+  for (const [kind, seed] of seeds) {
+    test(titleOf(title, kind, seed, count), { timeout: 0 }, () => {
       let done = 0;
       fc.assert(
         fc.property(...arbitraries, (...values) => {
@@ -39,9 +36,44 @@ export function property<T extends [unknown, ...unknown[]]>(
         }),
         { seed, numRuns: runs(count) },
       );
-      expect(done).toBeGreaterThanOrEqual(runs(count));
-      const file = process.env.RINGWRIGHT_COUNTS;
-      if (file) appendFileSync(file, `${count}\t${done}\n`);
+      written(done, count);
     });
   }
+}
+
+/** The same for what has to be waited for. */
+export function slowProperty<T extends [unknown, ...unknown[]]>(
+  title: string,
+  arbitraries: { [N in keyof T]: Arbitrary<T[N]> },
+  holds: (...values: T) => Promise<void>,
+  count: CountName,
+): void {
+  for (const [kind, seed] of seeds) {
+    test(titleOf(title, kind, seed, count), { timeout: 0 }, async () => {
+      let done = 0;
+      await fc.assert(
+        fc.asyncProperty(...arbitraries, async (...values) => {
+          done++;
+          await holds(...(values as T));
+        }),
+        { seed, numRuns: runs(count) },
+      );
+      written(done, count);
+    });
+  }
+}
+
+const seeds = [
+  ["fixed", fixedSeed],
+  ["fresh", freshSeed],
+] as const;
+
+function titleOf(title: string, kind: string, seed: number, count: CountName): string {
+  return `${title} (${kind} seed ${seed}, ${runs(count)} cases)`;
+}
+
+function written(done: number, count: CountName): void {
+  expect(done).toBeGreaterThanOrEqual(runs(count));
+  const file = process.env.RINGWRIGHT_COUNTS;
+  if (file) appendFileSync(file, `${count}\t${done}\n`);
 }

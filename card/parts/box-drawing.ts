@@ -6,7 +6,7 @@ import { sizes } from "../blocks/text.ts";
 import type { Setting } from "../setting.ts";
 
 /** Scales that a drawing may have (ISO 5455). */
-export const listedScales = [50, 20, 10, 5, 2, 1, 1 / 2, 1 / 5, 1 / 10, 1 / 20, 1 / 50, 1 / 100, 1 / 200] as const;
+const listedScales = [50, 20, 10, 5, 2, 1, 1 / 2, 1 / 5, 1 / 10, 1 / 20, 1 / 50, 1 / 100, 1 / 200] as const;
 
 /** Text of drawings, mm: the usual one, and the least where that gains a scale. */
 const textSizes = [2.6, 2.35] as const;
@@ -44,7 +44,7 @@ export function figure(laid: LaidOut, width: number): Block {
 }
 
 /** Length of the check bar: what a rule shows, long enough to tell a wrong print by half a per cent. */
-export function checkBar(system: Setting["system"]): { readonly length: number; readonly label: string } {
+function checkBar(system: Setting["system"]): { readonly length: number; readonly label: string } {
   return system === "metric"
     ? { length: 100, label: "100\u00a0mm" }
     : { length: inUnit("length", quantity("length", 4, "in") as Length, "mm"), label: "4\u00a0in" };
