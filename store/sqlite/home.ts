@@ -9,6 +9,7 @@ import { faultOfFolder } from "./faults.ts";
 import { claim } from "./folder.ts";
 import { hold } from "./lock.ts";
 import { statementsOf } from "./statements.ts";
+import { turns } from "./turns.ts";
 
 /** SQLite makes and changes tables inside a transaction; Kysely leaves that out unless told. */
 class Adapter extends SqliteAdapter {
@@ -59,11 +60,12 @@ export async function homeOf(database: Database.Database, ours: (fault: unknown)
     database.close();
     throw fault;
   }
+  const inTurn = turns();
   return {
-    ask: (question) => inOurIds(() => question(db), ours),
-    change: (change) => inOurIds(() => db.transaction().execute(change), ours),
+    ask: (question) => inOurIds(() => inTurn(() => question(db)), ours),
+    change: (change) => inOurIds(() => inTurn(() => db.transaction().execute(change)), ours),
     async close() {
-      await db.destroy();
+      await inTurn(() => db.destroy());
       release();
     },
   };
