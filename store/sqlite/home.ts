@@ -1,5 +1,5 @@
 import { join } from "node:path";
-import { Kysely, SqliteAdapter, SqliteDialect } from "kysely";
+import { Kysely, SqliteAdapter, SqliteDialect, sql } from "kysely";
 import Database from "libsql";
 import { sqliteEngine } from "../engine.ts";
 import { type Home, inOurIds } from "../home.ts";
@@ -65,7 +65,9 @@ export async function homeOf(database: Database.Database, ours: (fault: unknown)
     ask: (question) => inOurIds(() => inTurn(() => question(db)), ours),
     change: (change) => inOurIds(() => inTurn(() => db.transaction().execute(change)), ours),
     async close() {
-      await inTurn(() => db.destroy());
+      // Everything into the one file: the driver may hold on to the log beside it for longer than we do.
+      await inTurn(() => sql`pragma wal_checkpoint(truncate)`.execute(db));
+      await db.destroy();
       release();
     },
   };
