@@ -3,6 +3,7 @@ import pg from "pg";
 import { postgresEngine } from "../engine.ts";
 import { type Home, inOurIds } from "../home.ts";
 import { migrate } from "../migrations/migrate.ts";
+import { StoreFault } from "../store.ts";
 import type { Tables } from "../tables.ts";
 import { faultOfServer } from "./faults.ts";
 
@@ -22,8 +23,10 @@ const durable = CompiledQuery.raw(
 /** Kysely over a database of PostgreSQL, by its address. */
 export function kyselyOf(where: string): Kysely<Tables> {
   const pool = new pg.Pool({ connectionString: where, types, connectionTimeoutMillis: 10_000, keepAlive: true });
-  // A resting connection that breaks is replaced; whoever asks next hears of a server that is gone.
+  // A connection that breaks while it rests or between two statements is replaced, and whoever asks next
+  // hears of a server that is gone. Unheard, the event would end the program.
   pool.on("error", () => undefined);
+  pool.on("connect", (client) => client.on("error", () => undefined));
   const onCreateConnection = async (connection: DatabaseConnection) => {
     await connection.executeQuery(durable);
   };
@@ -33,7 +36,7 @@ export function kyselyOf(where: string): Kysely<Tables> {
 
 /** The home in a database of PostgreSQL. */
 export async function postgresHome(where: string): Promise<Home> {
-  const address = nameOf(where);
+  const address = addressIn(where);
   const ours = (fault: unknown) => faultOfServer(address, fault);
   const db = kyselyOf(where);
   try {
@@ -51,7 +54,11 @@ export async function postgresHome(where: string): Promise<Home> {
 }
 
 /** The address as it may be shown: without the password. */
-function nameOf(where: string): string {
-  const { user, host, port, database } = new pg.Client(where);
-  return `${user ?? ""}@${host}:${port}/${database ?? ""}`;
+function addressIn(where: string): string {
+  try {
+    const { user, host, port, database } = new pg.Client(where);
+    return `${user ?? ""}@${host}:${port}/${database ?? ""}`;
+  } catch (fault) {
+    throw new StoreFault("store-unreachable", { address: "" }, { cause: fault });
+  }
 }
