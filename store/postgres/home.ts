@@ -1,4 +1,4 @@
-import { CompiledQuery, type DatabaseConnection, Kysely, PostgresDialect, WithSchemaPlugin } from "kysely";
+import { Kysely, PostgresDialect, WithSchemaPlugin } from "kysely";
 import pg from "pg";
 import { postgresEngine } from "../engine.ts";
 import { type Home, inOurIds } from "../home.ts";
@@ -16,22 +16,26 @@ const types = {
 };
 
 /** A commit is on disk before it is said, whatever the database was told to prefer. */
-const durable = CompiledQuery.raw(
-  "select set_config('synchronous_commit', 'on', false) where current_setting('synchronous_commit') = 'off'",
-);
+const durable = "select set_config('synchronous_commit', 'on', false) where current_setting('synchronous_commit') = 'off'";
 
 /** Kysely over a database of PostgreSQL, by its address. */
 export function kyselyOf(where: string): Kysely<Tables> {
-  const pool = new pg.Pool({ connectionString: where, types, connectionTimeoutMillis: 10_000, keepAlive: true });
   // A connection that breaks while it rests or between two statements is replaced, and whoever asks next
   // hears of a server that is gone. Unheard, the event would end the program.
-  pool.on("error", () => undefined);
-  pool.on("connect", (client) => client.on("error", () => undefined));
-  const onCreateConnection = async (connection: DatabaseConnection) => {
-    await connection.executeQuery(durable);
-  };
-  const dialect = new PostgresDialect({ pool, onCreateConnection });
-  return new Kysely<Tables>({ dialect, plugins: [new WithSchemaPlugin(schema)] });
+  const onBreak = () => undefined;
+  const pool = new pg.Pool({
+    connectionString: where,
+    types,
+    connectionTimeoutMillis: 10_000,
+    keepAlive: true,
+    // Not Kysely's own hook: a connection that broke in there was never given back.
+    async onConnect(client) {
+      client.on("error", onBreak);
+      await client.query(durable);
+    },
+  });
+  pool.on("error", onBreak);
+  return new Kysely<Tables>({ dialect: new PostgresDialect({ pool }), plugins: [new WithSchemaPlugin(schema)] });
 }
 
 /** The home in a database of PostgreSQL. */
