@@ -8,7 +8,20 @@ const checks = [
   [
     "directions",
     () =>
-      tool("depcruise", ["--config", ".dependency-cruiser.mjs", "core", "data", "words", "answers", "drawings", "logbook", "store", "cli", "bench", "testing"]),
+      tool("depcruise", [
+        "--config",
+        ".dependency-cruiser.mjs",
+        "core",
+        "data",
+        "words",
+        "answers",
+        "drawings",
+        "logbook",
+        "store",
+        "cli",
+        "bench",
+        "testing",
+      ]),
   ],
   ["unused code", () => tool("knip", [])],
   ["documented functions", () => attempt("node", ["scripts/documented.mjs"])],
