@@ -15,7 +15,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: "pure",
-          include: ["{core,data,words,answers,drawings,logbook,cli,bench,scripts}/**/*.test.ts"],
+          include: ["{core,data,words,answers,drawings,logbook,card,demo,server,app,cli,bench,scripts}/**/*.test.ts"],
           exclude,
         },
       },
@@ -27,6 +27,17 @@ export default defineConfig({
           exclude,
           // A PostgreSQL server, only when one of these tests is to run.
           globalSetup: "testing/postgres/server.ts",
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: "walks",
+          include: ["walks/**/*.test.ts"],
+          exclude,
+          // A browser, only when one of these tests is to run; one file at a time, so that pages are not starved.
+          globalSetup: "testing/browser/setup.ts",
+          fileParallelism: false,
         },
       },
     ],

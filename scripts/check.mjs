@@ -4,6 +4,7 @@ import { attempt, prepare, tool } from "./prepare.mjs";
 prepare();
 const checks = [
   ["types of tests", () => tool("tsc", ["-p", "tsconfig.test.json"])],
+  ["types of the app", () => tool("tsc", ["-p", "app"])],
   ["lint and format", () => tool("biome", ["ci", "."])],
   [
     "directions",
@@ -18,6 +19,10 @@ const checks = [
         "drawings",
         "logbook",
         "store",
+        "card",
+        "demo",
+        "server",
+        "app",
         "cli",
         "bench",
         "testing",

@@ -1,6 +1,6 @@
+import { balloonStroke, colours, faces, strokeOf } from "../pens.ts";
 import type { Point, Rectangle } from "../shapes.ts";
 import type { PlacedCircle, PlacedPath, PlacedText } from "../sheet/placed.ts";
-import { colours, faces, pens, thin } from "./pens.ts";
 
 /** Paper seen from its top left corner, y down: the only place where y turns over. */
 export interface Frame {
@@ -57,25 +57,19 @@ function relative(points: readonly Point[], closed: boolean): string {
 export function writePath(frame: Frame, path: PlacedPath): string {
   const d = data(frame, path);
   if (d === "") return "";
-  const pen = pens[path.layer];
-  const colour = pen.colour ?? colours[path.ink];
+  const stroke = strokeOf(path);
   const id = path.id === undefined ? "" : ` id="${frame.prefix}-${path.id}"`;
-  const fill = path.filled ? ` fill="${colour}" stroke="none"` : ` stroke="${colour}" stroke-width="${short(pen.width * frame.pen, 4)}"`;
-  const dash =
-    pen.dash && !path.filled
-      ? ` stroke-dasharray="${pen.dash}"`
-      : path.role === "underline"
-        ? ' stroke-dasharray="0.01 0.75" stroke-linecap="round"'
-        : "";
-  const kind = path.role === "shape" ? path.layer : path.role === "fill" ? path.layer : path.role;
-  const width =
-    path.role === "underline" ? fill.replace(/stroke-width="[^"]*"/u, `stroke-width="${short(1.6 * thin * frame.pen, 4)}"`) : fill;
-  return `<path${id} class="${kind}"${width}${dash} d="${d}"/>`;
+  const paint = path.filled
+    ? ` fill="${stroke.colour}" stroke="none"`
+    : ` stroke="${stroke.colour}" stroke-width="${short(stroke.width * frame.pen, 4)}"`;
+  const dash = stroke.dash && !path.filled ? ` stroke-dasharray="${stroke.dash}"${stroke.round ? ' stroke-linecap="round"' : ""}` : "";
+  const kind = path.role === "shape" || path.role === "fill" ? path.layer : path.role;
+  return `<path${id} class="${kind}"${paint}${dash} d="${d}"/>`;
 }
 
 export function writeCircle(frame: Frame, { id, centre, radius }: PlacedCircle): string {
   const [x, y] = flipped(frame, centre);
-  return `<circle id="${frame.prefix}-${id}-circle" class="balloon" stroke="${colours.worked}" stroke-width="${short(thin * frame.pen, 4)}" cx="${short(x, 3)}" cy="${short(y, 3)}" r="${short(radius, 3)}"/>`;
+  return `<circle id="${frame.prefix}-${id}-circle" class="balloon" stroke="${balloonStroke.colour}" stroke-width="${short(balloonStroke.width * frame.pen, 4)}" cx="${short(x, 3)}" cy="${short(y, 3)}" r="${short(radius, 3)}"/>`;
 }
 
 export function writeText(frame: Frame, { id, runs, at, anchor, size, ink, turned }: PlacedText): string {

@@ -11,6 +11,8 @@ export const commandSentences: Readonly<Record<string, string>> = {
       --strip strip.svg              the strip to cut
       --push push.svg                how much of a further push reaches each ring
       --json                         the plan as data
+  ringwright serve                   the app and the answers over HTTP, on this machine (PORT, RINGWRIGHT_DATA, DATABASE_URL)
+      --open                         open it in the browser
   ringwright answers                 every question that can be asked, with its schema
   ringwright answer NAME             one answer: the question as JSON on standard input
   ringwright example NAME            a question and its reply

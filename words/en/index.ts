@@ -1,4 +1,5 @@
 import type { Catalogue } from "../catalogue.ts";
+import { appNames, appSentences } from "./app.ts";
 import { boxNames, boxSentences } from "./box.ts";
 import { cautionsNames, cautionsSentences } from "./cautions.ts";
 import { commandNames, commandSentences } from "./command.ts";
@@ -11,6 +12,7 @@ import { glandNames, glandSentences } from "./gland.ts";
 import { heatNames, heatSentences } from "./heat.ts";
 import { lanternNames, lanternSentences } from "./lantern.ts";
 import { leakNames, leakSentences } from "./leak.ts";
+import { logbookNames, logbookSentences } from "./logbook.ts";
 import { materialsNames, materialsSentences } from "./materials.ts";
 import { measuredNames, measuredSentences } from "./measured.ts";
 import { planNames, planSentences } from "./plan.ts";
@@ -18,6 +20,7 @@ import { questionNames, questionSentences } from "./question.ts";
 import { ringsNames, ringsSentences } from "./rings.ts";
 import { runInNames, runInSentences } from "./run-in.ts";
 import { sectionNames, sectionSentences } from "./section.ts";
+import { serverNames, serverSentences } from "./server.ts";
 import { stemsNames, stemsSentences } from "./stems.ts";
 import { unitsNames, unitsSentences } from "./units.ts";
 
@@ -45,6 +48,9 @@ export const english: Catalogue = {
     ...planSentences,
     ...commandSentences,
     ...drawingsSentences,
+    ...serverSentences,
+    ...appSentences,
+    ...logbookSentences,
   },
   names: {
     ...questionNames,
@@ -68,5 +74,8 @@ export const english: Catalogue = {
     ...planNames,
     ...commandNames,
     ...drawingsNames,
+    ...serverNames,
+    ...appNames,
+    ...logbookNames,
   },
 };
