@@ -42,6 +42,8 @@ export function buildServer(parts: Parts): FastifyInstance {
     requestTimeout: 30_000,
     keepAliveTimeout: 5_000,
     forceCloseConnections: "idle",
+    // A request without a host is refused by us, as a problem.
+    http: { requireHostHeader: false },
     clientErrorHandler: answerNoise,
     frameworkErrors: (error, _request, reply) => frameworkProblem(error, reply),
   });
@@ -50,6 +52,8 @@ export function buildServer(parts: Parts): FastifyInstance {
     if (stranger) await sendProblem(reply, stranger);
   });
   app.addHook("onSend", async (_request, reply) => keepClose(reply));
+  // Whatever a client expects beyond an answer, it gets the answer (RFC 9110, 10.1.1).
+  app.server.on("checkExpectation", (request, response) => app.server.emit("request", request, response));
   handleProblems(app);
   const operations = operationsOf(parts);
   route(app, [...operations, ...docsOperations(operations)]);
