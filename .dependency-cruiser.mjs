@@ -1,6 +1,12 @@
 /** Which way imports may look. Each rule is the sentence it enforces; the comment says what to do instead. */
-const test = "[.]test[.]ts$|^testing/";
+const test = "[.]test[.]tsx?$|^testing/|^app/walks/|/testing/";
 const topics = "section|box|rings|lantern|gland|stems|heat|leak|flush|fluid|materials|fit|run-in|cautions|rods|condition";
+
+/** Nothing of ours but its own folder and these. */
+const looksOnlyAt = (folder, others) => ({
+  from: { path: `^${folder}/`, pathNot: test },
+  to: { pathNot: [`^(${[folder, ...others].join("|")})/`, "node_modules", "^[a-z:_]+$"] },
+});
 
 export default {
   forbidden: [
@@ -36,63 +42,67 @@ export default {
       name: "data-holds-facts-only",
       severity: "error",
       comment: "Data reads its files and knows the shapes that core declares; calculations belong in core.",
-      from: { path: "^data/", pathNot: test },
-      to: { path: "^(app|server|store|logbook|card|words|answers|drawings|cli|bench|scripts|demo)/" },
+      ...looksOnlyAt("data", ["core"]),
     },
     {
       name: "words-know-only-core",
       severity: "error",
       comment: "Words turn ids and values into sentences. They ask nothing.",
-      from: { path: "^words/", pathNot: test },
-      to: { path: "^(data|answers|drawings|logbook|store|demo|server|cli|bench|scripts)/" },
+      ...looksOnlyAt("words", ["core"]),
     },
     {
       name: "answers-know-core-and-words",
       severity: "error",
       comment: "Facts are handed to an answer by whoever asks; drawing and printing come after it.",
-      from: { path: "^answers/", pathNot: test },
-      to: { path: "^(data|drawings|logbook|store|demo|server|cli|bench|scripts)/" },
+      ...looksOnlyAt("answers", ["core", "words"]),
     },
     {
       name: "drawings-receive-answers",
       severity: "error",
       comment: "A drawing is given what the core found, and works out no engineering of its own.",
-      from: { path: "^drawings/", pathNot: test },
-      to: { path: "^(data|answers|logbook|store|demo|server|cli|bench|scripts)/" },
+      ...looksOnlyAt("drawings", ["core", "words"]),
     },
     {
       name: "logbook-knows-only-core",
       severity: "error",
-      comment: "The logbook says what entries are and what they add up to. Where they are kept, shown or asked about is for others.",
-      from: { path: "^logbook/", pathNot: test },
-      to: { path: "^(data|words|answers|drawings|card|store|demo|server|app|cli|bench|scripts)/" },
+      comment: "The logbook adds entries up. Keeping them, sending them and saying them in words come after it: hand in what it needs.",
+      ...looksOnlyAt("logbook", ["core"]),
+    },
+    {
+      name: "a-card-is-words-and-drawings",
+      severity: "error",
+      comment: "A card prints what it is given. Facts, fonts and files are handed in by whoever prints it.",
+      ...looksOnlyAt("card", ["core", "words", "drawings"]),
     },
     {
       name: "store-knows-only-the-logbook",
       severity: "error",
       comment: "The store keeps entries and looks into none. What it should know, let the caller hand in; sentences belong in words.",
-      from: { path: "^store/", pathNot: test },
-      to: { path: "^(data|words|answers|drawings|demo|server|cli|bench|scripts)/" },
+      ...looksOnlyAt("store", ["core", "logbook"]),
     },
     {
       name: "the-demo-writes-entries-and-asks-answers",
       severity: "error",
       comment: "The invented site is handed to whoever keeps it. Facts, the clock and the store are handed in.",
-      from: { path: "^demo/", pathNot: test },
-      to: { path: "^(data|drawings|store|card|server|app|cli|bench|scripts)/" },
+      ...looksOnlyAt("demo", ["core", "words", "answers", "logbook"]),
     },
     {
       name: "the-server-puts-others-on-paths",
       severity: "error",
       comment: "The server knows what answers, keeps and draws. The app talks to it over HTTP, and tools stay outside.",
-      from: { path: "^server/", pathNot: test },
-      to: { path: "^(app|bench|scripts)/" },
+      ...looksOnlyAt("server", ["core", "data", "words", "answers", "drawings", "card", "logbook", "store", "demo"]),
+    },
+    {
+      name: "the-app-needs-no-server",
+      severity: "error",
+      comment: "Every screen works with the server off: it asks the logbook on the device, and the exchange gets and gives entries.",
+      ...looksOnlyAt("app", ["core", "data", "words", "answers", "drawings", "card", "logbook"]),
     },
     {
       name: "only-the-command-line-starts-the-server",
       severity: "error",
       comment: "The server is an edge. What others need from it belongs in answers, logbook, words or drawings.",
-      from: { pathNot: ["^(server|cli)/", test] },
+      from: { pathNot: ["^(server|cli|bench)/", test] },
       to: { path: "^server/" },
     },
     {
@@ -108,13 +118,6 @@ export default {
       comment: "The app is an edge. What others need from it belongs in words, drawings, logbook or answers.",
       from: { pathNot: ["^app/", test] },
       to: { path: "^app/" },
-    },
-    {
-      name: "the-app-needs-no-server",
-      severity: "error",
-      comment: "Every screen works with the server off: it asks the logbook on the device, and the exchange gets and gives entries.",
-      from: { path: "^app/", pathNot: test },
-      to: { path: "^(store|server|cli|demo|bench|scripts)/" },
     },
     {
       name: "no-circles",

@@ -7,7 +7,7 @@ export { boxOfPlan, jointClockOfPlan, pushOfPlan, stripOfPlan } from "./from-pla
 export { drawJointClock, type JointClock } from "./joint-clock.ts";
 export { drawOfPlan, type PlanDrawing, planDrawings, usualWidth } from "./of-plan.ts";
 export { colours, type Stroke } from "./pens.ts";
-export type { Drawing, Family, Point } from "./shapes.ts";
+export type { Drawing, Point } from "./shapes.ts";
 export { type LaidOut, scaleText, sheetOf } from "./sheet/sheet-of.ts";
 export { drawStressCurve, type StressCurve } from "./stress-curve.ts";
 export { type SvgOptions, toSvg } from "./svg/svg.ts";

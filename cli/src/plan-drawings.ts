@@ -9,11 +9,14 @@ type DrawingOption = keyof typeof drawingNames;
 /** Which drawing goes into which file. */
 export type DrawingFiles = { readonly [name in DrawingOption]?: string };
 
-/**
- * Writes the drawings that were asked for, and gives a line for each that says
- * where it went or why there is none. The drawing package is loaded only here.
- */
-export async function writeDrawings(plan: Plan, files: DrawingFiles, system: UnitSystem, streams: Streams): Promise<readonly string[]> {
+/** What became of a drawing: a line that says where it went or why there is none, and whether its file could not be written. */
+export interface Drawn {
+  readonly line: string;
+  readonly failed: boolean;
+}
+
+/** Writes the drawings that were asked for. The drawing package is loaded only here. */
+export async function writeDrawings(plan: Plan, files: DrawingFiles, system: UnitSystem, streams: Streams): Promise<readonly Drawn[]> {
   const asked = (Object.keys(drawingNames) as DrawingOption[]).filter((name) => files[name] !== undefined);
   if (asked.length === 0) return [];
   const { drawOfPlan, toSvg, usualWidth } = await import("@ringwright/drawings");
@@ -24,12 +27,13 @@ export async function writeDrawings(plan: Plan, files: DrawingFiles, system: Uni
   });
 }
 
-function written(svg: string | undefined, file: string, streams: Streams): string {
-  if (svg === undefined) return say({ id: "plan-no-drawing", with: { file } });
+function written(svg: string | undefined, file: string, streams: Streams): Drawn {
+  if (svg === undefined) return { line: say({ id: "plan-no-drawing", with: { file } }), failed: false };
   try {
     streams.write(file, svg);
-    return say({ id: "plan-drawing-written", with: { file } });
+    return { line: say({ id: "plan-drawing-written", with: { file } }), failed: false };
   } catch (error) {
-    return say({ id: "plan-drawing-not-written", with: { file, why: error instanceof Error ? error.message : String(error) } });
+    const why = error instanceof Error ? error.message : String(error);
+    return { line: say({ id: "plan-drawing-not-written", with: { file, why } }), failed: true };
   }
 }
