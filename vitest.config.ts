@@ -29,6 +29,17 @@ export default defineConfig({
           globalSetup: "testing/postgres/server.ts",
         },
       },
+      {
+        extends: true,
+        test: {
+          name: "walks",
+          include: ["walks/**/*.test.ts"],
+          exclude,
+          // A browser, only when one of these tests is to run; one file at a time, so that pages are not starved.
+          globalSetup: "testing/browser/setup.ts",
+          fileParallelism: false,
+        },
+      },
     ],
   },
 });

@@ -1,3 +1,4 @@
+export { bare } from "./bare.ts";
 export { drawBoxSection } from "./box-section/draw.ts";
 export type { BoxDrawing, PortState, SetPart, Stated } from "./box-section/input.ts";
 export type { Canvas, TextStyle } from "./canvas/canvas.ts";

@@ -68,7 +68,10 @@ function said(json: Json, path: readonly string[] = []): readonly (readonly [str
   if (isDimension) {
     // "Don't know how" is an answer of its own, beside the readings.
     const [known, unknown] = [true, false].map((is) => Object.entries(json as Group).filter(([, value]) => (value !== null) === is));
-    return [[field, carried(Object.fromEntries(known ?? []))], ...(unknown ?? []).map(([name]) => [`${field}.${name}`, null] as const)];
+    return [
+      [field, carried(Object.fromEntries((known ?? []) as readonly (readonly [string, Json])[]))],
+      ...(unknown ?? []).map(([name]) => [`${field}.${name}`, null] as const),
+    ];
   }
   return Object.entries(json).flatMap(([name, value]) => said(value, [...path, name]));
 }
