@@ -73,7 +73,7 @@ function said(json: Json, path: readonly string[] = []): readonly (readonly [str
       ...(unknown ?? []).map(([name]) => [`${field}.${name}`, null] as const),
     ];
   }
-  return Object.entries(json).flatMap(([name, value]) => said(value, [...path, name]));
+  return Object.entries(json).flatMap(([name, value]) => said(value as Json, [...path, name]));
 }
 
 function carried(json: Json): Json {

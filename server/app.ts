@@ -19,16 +19,19 @@ import { answerNoise, frameworkProblem, handleProblems, sendProblem } from "./pr
 export interface Parts {
   readonly store: Store;
   readonly facts: Facts;
+  /** Milliseconds since 1970. */
+  readonly now: () => number;
   /** Folder of the built app, where there is one. */
   readonly appFolder?: string;
 }
 
 /** Everything that can be asked, in the order of the docs page. */
-export function operationsOf({ store, facts }: Parts): readonly AnyOperation[] {
+export function operationsOf(parts: Parts): readonly AnyOperation[] {
+  const { store, facts } = parts;
   return [
     ...answerOperations(facts),
     ...entryOperations(store),
-    ...boxOperations(store, facts),
+    ...boxOperations(parts),
     ...drawingOperations(store, facts),
     ...peopleOperations(store),
     ...healthOperations(store),

@@ -6,24 +6,23 @@ import { ran } from "../../testing/command.ts";
 import { chainOf, idOf } from "../../testing/entries.ts";
 import { exampleOf } from "../docs/examples.ts";
 import { loadDemo } from "../start/first-run.ts";
-import { facts, type Served, served } from "../testing/asked.ts";
+import { facts, now, type Served, served } from "../testing/asked.ts";
 
-const now = Date.UTC(2031, 4, 5, 9, 30);
-const entries = demoEntries(now, facts).map(({ entry }) => entry);
+const entries = demoEntries(now(), facts).map(({ entry }) => entry);
 const boxes = [...new Set(entries.map(({ box }) => box ?? ""))].sort();
 const site = `/api/v1/sites/${demoSite}`;
 
 let server: Served;
 beforeAll(async () => {
   server = await served();
-  expect(await loadDemo(server.store, facts, now)).toBe(true);
+  expect(await loadDemo(server.store, facts, now())).toBe(true);
 });
 afterAll(() => server.close());
 
 test("the invented site is loaded once", async () => {
   const before = (await server.ask("GET", "/api/v1/sites")).json;
   expect(before).toMatchObject({ sites: [{ site: demoSite, entries: entries.length }], opens: demoSite });
-  expect(await loadDemo(server.store, facts, now + 1000)).toBe(false);
+  expect(await loadDemo(server.store, facts, now() + 1000)).toBe(false);
   expect((await server.ask("GET", "/api/v1/sites")).json).toEqual(before);
   const { json } = await server.ask("GET", "/api/v1/people");
   expect(new Set((json as { people: readonly object[] }).people)).toEqual(new Set(demoPeople));
@@ -37,6 +36,20 @@ test("every box says its zone, datum and release, unknown where nobody said", as
   expect(list.filter(({ zone }) => zone === "unknown")).toHaveLength(1);
   expect(list.filter(({ zone }) => zone === "hazardous")).toHaveLength(1);
   expect(list.filter(({ release }) => release === "unknown")).toHaveLength(1);
+});
+
+test("every box says the next thing to do, and the site shows all of them", async () => {
+  const { json } = await server.ask("GET", `${site}/boxes`);
+  const list = (json as { readonly boxes: readonly { readonly name: string; readonly next: { readonly does: string } }[] }).boxes;
+  expect(Object.fromEntries(list.map(({ name, next }) => [name.replace(/[ ,].*$/u, ""), next.does]))).toEqual({
+    Stock: "measure",
+    "White-water": "fit",
+    Showerwater: "run-in",
+    "Seal-water": "repack",
+    Steam: "fit",
+    Solvent: "fit",
+    Starch: "choose",
+  });
 });
 
 test.each(boxes)("box %s: state, survey, plan and drawings are those of its entries", async (box) => {

@@ -41,7 +41,7 @@ export async function start(given: Start): Promise<Started> {
   } catch (fault) {
     return refuseStore(given, choices, fault);
   }
-  const app = buildServer({ store, facts: given.facts, appFolder: given.appFolder });
+  const app = buildServer({ store, facts: given.facts, now: given.now, appFolder: given.appFolder });
   const stop = async () => {
     await app.close();
     await store.close();

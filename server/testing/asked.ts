@@ -30,11 +30,13 @@ export interface Answered {
 }
 
 export const facts = readAllFacts();
+/** What the clock says in these tests. */
+export const now = () => Date.UTC(2031, 4, 5, 9, 30);
 
 export async function served(appFolder?: string): Promise<Served> {
   const folder = mkdtempSync(join(tmpdir(), "ringwright-"));
   const store = await open(folder);
-  const parts = { store, facts, ...(appFolder === undefined ? {} : { appFolder }) };
+  const parts = { store, facts, now, ...(appFolder === undefined ? {} : { appFolder }) };
   const app = buildServer(parts);
   const document = openapi(operationsOf(parts));
   const fits = replyCheck(document);
