@@ -9,7 +9,7 @@ import { headingOf } from "./heading.ts";
 import { boxShape, headingShape } from "./shapes.ts";
 
 /** Names a box in a path. */
-export const boxParams: Field<{ readonly site: string; readonly box: string }> = groupField({ site: idField, box: idField });
+const boxParams: Field<{ readonly site: string; readonly box: string }> = groupField({ site: idField, box: idField });
 
 /** Boxes of a site: worked out from entries each time, never kept. */
 export function boxOperations({

@@ -28,7 +28,7 @@ export function choicesIn(env: Readonly<Record<string, string | undefined>>): Ch
 }
 
 /** An address of a database as it may be shown. */
-export function withoutSecrets(url: string): string {
+function withoutSecrets(url: string): string {
   const { protocol, host, pathname } = new URL(url);
   return `${protocol}//${host}${pathname}`;
 }
