@@ -64,11 +64,15 @@ export async function homeOf(database: Database.Database, ours: (fault: unknown)
   return {
     ask: (question) => inOurIds(() => inTurn(() => question(db)), ours),
     change: (change) => inOurIds(() => inTurn(() => db.transaction().execute(change)), ours),
-    async close() {
-      // Everything into the one file: the driver may hold on to the log beside it for longer than we do.
-      await inTurn(() => sql`pragma wal_checkpoint(truncate)`.execute(db));
-      await db.destroy();
-      release();
-    },
+    close: () =>
+      inOurIds(async () => {
+        try {
+          // Everything into the one file: the driver may hold on to the log beside it for longer than we do.
+          await inTurn(() => sql`pragma wal_checkpoint(truncate)`.execute(db));
+        } finally {
+          await db.destroy();
+          release();
+        }
+      }, ours),
   };
 }
