@@ -46,13 +46,14 @@ export async function start(given: Start): Promise<Started> {
     await app.close();
     await store.close();
   };
+  // Before anybody can ask: an app that finds no site would make one of its own.
+  const first = await loadDemo(store, given.facts, given.now());
   try {
     await listen(app, port);
   } catch (fault) {
     await stop();
     return refuse(given, portFault(fault, port));
   }
-  const first = await loadDemo(store, given.facts, given.now());
   const health = await fetch(`${address}/healthz`);
   if (!health.ok) throw new Error(`the server answers ${health.status} to its own question`);
   given.say({ id: choices.database ? "start-running-database" : "start-running", with: { address, where: choices.shown } });

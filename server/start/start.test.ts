@@ -110,7 +110,14 @@ test("PORT and DATABASE_URL are read, and what is wrong with them is said", () =
     shown: "postgresql://db.example:5432/ringwright",
     database: true,
   });
-  for (const DATABASE_URL of ["mysql://db.example/x", "ringwright.db", "postgres://["])
+  for (const [given, shown] of [
+    ["postgres://me@/ringwright?host=/run/postgresql", "postgres:///ringwright"],
+    ["postgres://me:s%40cret@[::1]:5432/x", "postgres://[::1]:5432/x"],
+    ["postgres://me:se@cr/et@db.example/x?password=hidden", "postgres://db.example/x"],
+    ["postgres://db.example/x", "postgres://db.example/x"],
+  ] as const)
+    expect(choicesIn({ DATABASE_URL: given })).toMatchObject({ where: given, shown });
+  for (const DATABASE_URL of ["mysql://db.example/x", "ringwright.db", "postgres:me@db.example/x"])
     expect(choicesIn({ DATABASE_URL })).toMatchObject({ id: "start-database-malformed" });
 });
 
