@@ -2,6 +2,7 @@ import { defineConfig } from "vitest/config";
 
 const conditions = ["source", "module", "node", "development|production"];
 const exclude = ["**/node_modules/**", "**/dist/**"];
+const onPostgres = ["server/start/database.test.ts"];
 
 export default defineConfig({
   resolve: { conditions },
@@ -16,14 +17,14 @@ export default defineConfig({
         test: {
           name: "pure",
           include: ["{core,data,words,answers,drawings,logbook,card,demo,server,app,cli,bench,scripts}/**/*.test.ts"],
-          exclude,
+          exclude: [...exclude, ...onPostgres],
         },
       },
       {
         extends: true,
         test: {
           name: "kept",
-          include: ["store/**/*.test.ts"],
+          include: ["store/**/*.test.ts", ...onPostgres],
           exclude,
           // A PostgreSQL server, only when one of these tests is to run.
           globalSetup: "testing/postgres/server.ts",

@@ -70,7 +70,7 @@ function said(json: Json, path: readonly string[] = []): readonly (readonly [str
     const [known, unknown] = [true, false].map((is) => Object.entries(json).filter(([, value]) => (value !== null) === is));
     return [[field, carried(Object.fromEntries(known ?? []))], ...(unknown ?? []).map(([name]) => [`${field}.${name}`, null] as const)];
   }
-  return Object.entries(json).flatMap(([name, value]) => said(value, [...path, name]));
+  return Object.entries(json).flatMap(([name, value]) => said(value as Json, [...path, name]));
 }
 
 function carried(json: Json): Json {
