@@ -1,7 +1,7 @@
 import { planInWords } from "@ringwright/words/plan";
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { slowProperty } from "../testing/property.ts";
+import { propertyInTime } from "../testing/property.ts";
 import { example, issue, longBox, planOf, type SurveyFile, stem, written } from "./testing/issue.ts";
 import { bare, type ReadPdf, readPdf, type Stroke } from "./testing/read-pdf.ts";
 
@@ -137,7 +137,7 @@ test("sources are printed with how each was seen", async () => {
 
 const fields = Object.keys(example).filter((name) => name !== "motion");
 
-slowProperty(
+propertyInTime(
   "whatever was measured, of whatever moves: a card without a hole, a claim or a missing glyph, and no drip to count for a stem",
   [
     fc.subarray(fields),

@@ -4,6 +4,7 @@ import { attempt, prepare, tool } from "./prepare.mjs";
 prepare();
 const checks = [
   ["types of tests", () => tool("tsc", ["-p", "tsconfig.test.json"])],
+  ["types of the app", () => tool("tsc", ["-p", "app"])],
   ["lint and format", () => tool("biome", ["ci", "."])],
   [
     "directions",
@@ -16,7 +17,12 @@ const checks = [
         "words",
         "answers",
         "drawings",
+        "logbook",
+        "store",
         "card",
+        "demo",
+        "server",
+        "app",
         "cli",
         "bench",
         "testing",

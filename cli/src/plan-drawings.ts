@@ -4,47 +4,36 @@ import { say } from "@ringwright/words";
 import type { Streams } from "./streams.ts";
 
 /** The drawings of a plan, by the option that asks for one. */
-const drawingOptions = ["drawing", "clock", "strip", "push"] as const;
-type DrawingOption = (typeof drawingOptions)[number];
+const drawingNames = { drawing: "box-section", clock: "joint-clock", strip: "cut-strip", push: "push" } as const;
+type DrawingOption = keyof typeof drawingNames;
 /** Which drawing goes into which file. */
 export type DrawingFiles = { readonly [name in DrawingOption]?: string };
 
-/**
- * Writes the drawings that were asked for, and gives a line for each that says
- * where it went or why there is none. The drawing package is loaded only here.
- */
-export async function writeDrawings(plan: Plan, files: DrawingFiles, system: UnitSystem, streams: Streams): Promise<readonly string[]> {
-  const asked = drawingOptions.filter((name) => files[name] !== undefined);
-  if (asked.length === 0) return [];
-  const { boxOfPlan, drawBoxSection, drawCutStrip, drawJointClock, drawStressCurve, jointClockOfPlan, pushOfPlan, stripOfPlan, toSvg } =
-    await import("@ringwright/drawings");
-  const drawings = {
-    drawing: () => {
-      const box = boxOfPlan(plan, plan.survey.name ?? say({ id: "plan-unnamed-box" }));
-      return box && toSvg(drawBoxSection(box), { system });
-    },
-    clock: () => {
-      const clock = jointClockOfPlan(plan);
-      return clock && toSvg(drawJointClock(clock), { system, width: 80 });
-    },
-    strip: () => {
-      const strip = stripOfPlan(plan);
-      return strip && toSvg(drawCutStrip(strip), { system, width: 140 });
-    },
-    push: () => {
-      const push = pushOfPlan(plan);
-      return push && toSvg(drawStressCurve(push), { system, width: 140 });
-    },
-  } as const satisfies Readonly<Record<DrawingOption, () => string | undefined>>;
-  return asked.map((name) => written(drawings[name](), files[name] ?? "", streams));
+/** What became of a drawing: a line that says where it went or why there is none, and whether its file could not be written. */
+export interface Drawn {
+  readonly line: string;
+  readonly failed: boolean;
 }
 
-function written(svg: string | undefined, file: string, streams: Streams): string {
-  if (svg === undefined) return say({ id: "plan-no-drawing", with: { file } });
+/** Writes the drawings that were asked for. The drawing package is loaded only here. */
+export async function writeDrawings(plan: Plan, files: DrawingFiles, system: UnitSystem, streams: Streams): Promise<readonly Drawn[]> {
+  const asked = (Object.keys(drawingNames) as DrawingOption[]).filter((name) => files[name] !== undefined);
+  if (asked.length === 0) return [];
+  const { drawOfPlan, toSvg, usualWidth } = await import("@ringwright/drawings");
+  return asked.map((option) => {
+    const name = drawingNames[option];
+    const drawing = drawOfPlan(name, plan, plan.survey.name ?? say({ id: "plan-unnamed-box" }));
+    return written(drawing && toSvg(drawing, { system, width: usualWidth[name] }), files[option] ?? "", streams);
+  });
+}
+
+function written(svg: string | undefined, file: string, streams: Streams): Drawn {
+  if (svg === undefined) return { line: say({ id: "plan-no-drawing", with: { file } }), failed: false };
   try {
     streams.write(file, svg);
-    return say({ id: "plan-drawing-written", with: { file } });
+    return { line: say({ id: "plan-drawing-written", with: { file } }), failed: false };
   } catch (error) {
-    return say({ id: "plan-drawing-not-written", with: { file, why: error instanceof Error ? error.message : String(error) } });
+    const why = error instanceof Error ? error.message : String(error);
+    return { line: say({ id: "plan-drawing-not-written", with: { file, why } }), failed: true };
   }
 }

@@ -1,4 +1,5 @@
 import type { Catalogue } from "../catalogue.ts";
+import { appNames, appSentences } from "./app.ts";
 import { boxNames, boxSentences } from "./box.ts";
 import { cardNames, cardSentences } from "./card.ts";
 import { cautionsNames, cautionsSentences } from "./cautions.ts";
@@ -12,6 +13,7 @@ import { glandNames, glandSentences } from "./gland.ts";
 import { heatNames, heatSentences } from "./heat.ts";
 import { lanternNames, lanternSentences } from "./lantern.ts";
 import { leakNames, leakSentences } from "./leak.ts";
+import { logbookNames, logbookSentences } from "./logbook.ts";
 import { materialsNames, materialsSentences } from "./materials.ts";
 import { measuredNames, measuredSentences } from "./measured.ts";
 import { planNames, planSentences } from "./plan.ts";
@@ -19,6 +21,7 @@ import { questionNames, questionSentences } from "./question.ts";
 import { ringsNames, ringsSentences } from "./rings.ts";
 import { runInNames, runInSentences } from "./run-in.ts";
 import { sectionNames, sectionSentences } from "./section.ts";
+import { serverNames, serverSentences } from "./server.ts";
 import { stemsNames, stemsSentences } from "./stems.ts";
 import { unitsNames, unitsSentences } from "./units.ts";
 
@@ -47,6 +50,9 @@ export const english: Catalogue = {
     ...cardSentences,
     ...commandSentences,
     ...drawingsSentences,
+    ...serverSentences,
+    ...appSentences,
+    ...logbookSentences,
   },
   names: {
     ...questionNames,
@@ -71,5 +77,8 @@ export const english: Catalogue = {
     ...cardNames,
     ...commandNames,
     ...drawingsNames,
+    ...serverNames,
+    ...appNames,
+    ...logbookNames,
   },
 };

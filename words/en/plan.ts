@@ -190,6 +190,7 @@ export const planSentences: Readonly<Record<string, string>> = {
   "plan-no-drawing": "Nothing drawn to {file}: shaft, bore or the ring set is not known.",
   "plan-drawing-not-written": "The drawing could not be written to {file}: {why}.",
   "plan-drawing-written": "Drawing written to {file}.",
+  "plan-step-assumed": "taken, may be {low} to {high}",
   "seen-read": "read",
   "seen-quoted": "read in an excerpt or copy",
   "seen-memory": "from memory",

@@ -1,0 +1,141 @@
+import { type Signal, signal } from "@preact/signals";
+import {
+  type Bodies,
+  Book,
+  type BoxState,
+  type EntryKind,
+  type Head,
+  noHead,
+  readEntryText,
+  uuidv7,
+  writeEntry,
+} from "@ringwright/logbook";
+import { randomBytes } from "../device/chance.ts";
+import { now, rfc3339 } from "../device/clock.ts";
+import { openStorage, type Storage, strict } from "../device/storage.ts";
+
+/** Where the newest entries are: on this device only, on their way, or kept by the server too. */
+export type Whereabouts = "sent" | "kept-here" | "refused";
+
+/** A person as chosen on this device. */
+export interface Person {
+  readonly id: string;
+  readonly name: string;
+}
+
+/**
+ * The logbook of one site as this device holds it. Everything on screen is
+ * worked out from it; the server only gets and gives entries.
+ */
+export class Kept {
+  readonly storage: Storage;
+  readonly site: string;
+  readonly device: string;
+  readonly book = new Book();
+  /** Counts up with every change of the book: screens that read it are drawn again. */
+  readonly changes: Signal<number> = signal(0);
+  /** How many entries the server has not said it keeps. */
+  readonly unsent: Signal<number> = signal(0);
+  readonly #offset: { ms: number | null } = { ms: null };
+  readonly #others = new BroadcastChannel("ringwright");
+  #onWrite: () => void = () => undefined;
+
+  private constructor(storage: Storage, site: string, device: string) {
+    this.storage = storage;
+    this.site = site;
+    this.device = device;
+    this.#others.onmessage = () => void this.read();
+  }
+
+  /** Opens what is kept on this device for a site, and reads it all. */
+  static async open(site: string, storage?: Storage): Promise<Kept> {
+    const opened = storage ?? (await openStorage());
+    const device = (await opened.get("settings", "device")) as string | undefined;
+    const kept = new Kept(opened, site, device ?? (await newDevice(opened)));
+    await kept.read();
+    return kept;
+  }
+
+  /** Reads every entry of the site that is on this device; those already known cost nothing. */
+  async read(): Promise<void> {
+    const stored = await this.storage.getAllFromIndex("entries", "site", this.site);
+    this.unsent.value = stored.filter(({ unsent }) => unsent === 1).length;
+    this.take(stored.map(({ text }) => text));
+  }
+
+  /** Takes entries into the book. */
+  take(texts: readonly string[]): void {
+    const entries = texts.flatMap((text) => {
+      const read = readEntryText(text);
+      return read.ok ? [read.entry] : [];
+    });
+    if (this.book.add(entries).size > 0) this.changes.value++;
+  }
+
+  /** What the entries of a box add up to; read inside a component it draws again when they change. */
+  state(box: string | null): BoxState {
+    void this.changes.value;
+    return this.book.state(box);
+  }
+
+  /** The boxes of the site. */
+  boxes(): readonly string[] {
+    void this.changes.value;
+    return this.book.boxes();
+  }
+
+  /** How far the server's clock is ahead, as the last reply told. */
+  serverIsAheadBy(ms: number): void {
+    this.#offset.ms = ms;
+  }
+
+  /** Calls back after every entry that was written here. */
+  onWrite(called: () => void): void {
+    this.#onWrite = called;
+  }
+
+  /**
+   * Writes one entry. When the promise is kept it is on this device's disk;
+   * only then may a screen say so. The head of the chain and the entry go down
+   * together, so two open pages can't fork the chain.
+   */
+  async write<Kind extends EntryKind>(kind: Kind, box: string | null, body: Bodies[Kind], happened?: number): Promise<string> {
+    const by = (await this.person())?.id ?? "owner";
+    const written = await this.storage.transaction(["entries", "settings"], "readwrite", strict);
+    const settings = written.objectStore("settings");
+    const head = ((await settings.get(`head/${this.site}`)) as Head | undefined) ?? noHead;
+    const ms = now();
+    const after = this.book.headsOf({ box, kind, kindVersion: 1, body });
+    const at = {
+      device: rfc3339(ms),
+      serverOffsetMs: this.#offset.ms,
+      ...(happened === undefined ? {} : { happened: rfc3339(happened) }),
+    };
+    const made = writeEntry({ site: this.site, box, kind, body, by, device: this.device, at, after }, head, ms, randomBytes(10));
+    await Promise.all([
+      written.objectStore("entries").add({ id: made.entry.id, site: this.site, text: made.text, unsent: 1 }),
+      settings.put(made.head, `head/${this.site}`),
+      written.done,
+    ]);
+    this.unsent.value++;
+    this.take([made.text]);
+    this.#others.postMessage("entries");
+    this.#onWrite();
+    return made.entry.id;
+  }
+
+  async person(): Promise<Person | undefined> {
+    return (await this.storage.get("settings", "person")) as Person | undefined;
+  }
+
+  close(): void {
+    this.#others.close();
+    this.storage.close();
+  }
+}
+
+async function newDevice(storage: Storage): Promise<string> {
+  const device = uuidv7(now(), randomBytes(10));
+  await storage.put("settings", device, "device");
+  return device;
+}

@@ -1,0 +1,5 @@
+import type { OfBox } from "../../frame/screen.ts";
+
+export function Fit({ box }: OfBox) {
+  return <p>{box.name}</p>;
+}

@@ -1,0 +1,69 @@
+import { bare, boxOfPlan, drawBoxSection } from "@ringwright/drawings";
+import { useMemo, useState } from "preact/hooks";
+import { Frame } from "../../frame/frame.tsx";
+import { Link } from "../../frame/link.tsx";
+import { onBox } from "../../frame/route.ts";
+import { useWorkshop } from "../../frame/workshop.ts";
+import { type Box, boxOf, planOf } from "../../kept/box.ts";
+import { Drawing } from "../../parts/drawing.tsx";
+import { useWords } from "../../parts/words.ts";
+
+/** Every box of the site, each with its small drawing and the one thing to do next. */
+export function Site() {
+  const words = useWords();
+  const { kept } = useWorkshop();
+  const [typed, setTyped] = useState("");
+  const boxes = kept
+    .boxes()
+    .map((id) => boxOf(id, kept.state(id)))
+    .sort((one, other) => (one.name ?? "").localeCompare(other.name ?? "", undefined, { numeric: true }));
+  const asked = typed.trim().toLocaleLowerCase();
+  const shown = boxes.filter(({ name = "", place = "" }) => `${name} ${place}`.toLocaleLowerCase().includes(asked));
+  return (
+    <Frame title={words("app-boxes")}>
+      <div class="bar">
+        <Link to={{ at: "new-box" }} class="primary">
+          {words("app-new-box")}
+        </Link>
+        {boxes.length < 8 ? null : (
+          <input
+            type="search"
+            aria-label={words("app-search")}
+            placeholder={words("app-search")}
+            value={typed}
+            onInput={({ currentTarget }) => setTyped(currentTarget.value)}
+          />
+        )}
+      </div>
+      {boxes.length === 0 ? <p>{words("app-no-boxes")}</p> : null}
+      {boxes.length > 0 && shown.length === 0 ? <p>{words("app-none-found", { typed })}</p> : null}
+      <ul class="boxes">
+        {shown.map((box) => (
+          <Row key={box.id} box={box} />
+        ))}
+      </ul>
+    </Frame>
+  );
+}
+
+function Row({ box }: { readonly box: Box }) {
+  const words = useWords();
+  const plan = planOf(box);
+  const drawing = useMemo(() => {
+    const drawn = plan && boxOfPlan(plan, "");
+    return drawn && bare(drawBoxSection(drawn));
+  }, [plan]);
+  return (
+    <li>
+      <Link to={onBox(box.id, "measure")} class="box">
+        <div class="small-drawing">
+          {drawing ? <Drawing of={drawing} idPrefix={`box-${box.id}`} /> : <p class="quiet">{words("app-drawing-none")}</p>}
+        </div>
+        <div>
+          <h2>{box.name ?? words("app-unnamed")}</h2>
+          {box.place === undefined ? null : <p class="quiet">{box.place}</p>}
+        </div>
+      </Link>
+    </li>
+  );
+}
