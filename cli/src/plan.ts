@@ -43,11 +43,12 @@ export async function planCommand(words: readonly string[], streams: Streams): P
   const found = { ...worked.found, value: worked.found.value as Plan };
   if (asked.json) streams.out(`${JSON.stringify(replyOf(worked))}\n`);
   else streams.out(planText(found, { system: asked.units, workings: asked.workings }));
-  const drawn = await writeDrawings(found.value, asked.drawings, asked.units, streams);
+  const drawn = [
+    ...(await writeDrawings(found.value, asked.drawings, asked.units, streams)),
+    ...(asked.card ? [await writeCard(found, asked.card, asked.units, streams)] : []),
+  ];
   for (const { line } of drawn) streams.err(`${line}\n`);
-  const card = asked.card === undefined ? undefined : await writeCard(found, asked.card, asked.units, streams);
-  if (card) streams.err(`${card.line}\n`);
-  return drawn.some(({ failed }) => failed) || card?.failed === true ? exits.malformed : exits.ok;
+  return drawn.some(({ failed }) => failed) ? exits.malformed : exits.ok;
 }
 
 interface Asked {
