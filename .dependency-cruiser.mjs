@@ -75,6 +75,20 @@ export default {
       ...looksOnlyAt("card", ["core", "words", "drawings"]),
     },
     {
+      name: "a-card-is-handed-its-pdf-library",
+      severity: "error",
+      comment: "The PDF library has a build for Node and one for browsers, and fonts are files: whoever prints hands them in.",
+      from: { path: "^card/", pathNot: test },
+      to: { path: "node_modules/(pdfkit|fontkit|@fontsource|dejavu-fonts-ttf)" },
+    },
+    {
+      name: "the-card-is-loaded-when-it-is-asked-for",
+      severity: "error",
+      comment: "Card, PDF library and fonts are heavy: import() them where they are used, so that an answer need not wait for them.",
+      from: { path: "^cli/", pathNot: [test, "[.]d[.]ts$"] },
+      to: { path: "^card/|node_modules/pdfkit", dynamic: false, dependencyTypesNot: ["type-only"] },
+    },
+    {
       name: "store-knows-only-the-logbook",
       severity: "error",
       comment: "The store keeps entries and looks into none. What it should know, let the caller hand in; sentences belong in words.",
