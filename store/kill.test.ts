@@ -13,7 +13,7 @@ import { open } from "./index.ts";
 
 const site = idOf("mill where the power goes");
 const { folder, clear } = ownFolder();
-beforeAll(buildForChildren);
+beforeAll(() => buildForChildren());
 afterAll(clear);
 
 /** When the plug is pulled: after some lines and a little, or at any moment since the start. */

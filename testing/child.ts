@@ -1,8 +1,10 @@
 import { type ChildProcess, execFileSync, spawn } from "node:child_process";
 import { join } from "node:path";
 import { createInterface } from "node:readline";
+import { fileURLToPath } from "node:url";
+import { root as project } from "./root.ts";
 
-const root = join(import.meta.dirname, "..");
+const root = fileURLToPath(project);
 
 /** Builds what the children run. */
 export function buildForChildren(what: "store" | "cli" = "store"): void {

@@ -44,7 +44,7 @@ test("a new box: what was typed outlives a killed browser, and the box reaches t
 test("with the server gone a box is kept on the device, and sent when it comes back", async () => {
   const page = await device.open("phone");
   await page.goto(`${served.address}/new-box`);
-  await served.stop("SIGKILL");
+  await served.stop("killed");
   await page.getByLabel("What is the box called?").fill("Broke pump 8");
   await page.getByLabel("Strokes: plunger, piston rod").check();
   await page.getByRole("button", { name: "Measure this box" }).click();

@@ -16,7 +16,7 @@ const device = idOf("tablet");
 const top = ownFolder();
 let folder = "";
 let count = 0;
-beforeAll(buildForChildren);
+beforeAll(() => buildForChildren());
 beforeEach(() => {
   folder = join(top.folder, `data ${++count}`);
 });

@@ -1,16 +1,12 @@
-import { type ChildProcess, spawn } from "node:child_process";
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
-import { root } from "../root.ts";
-
-const program = fileURLToPath(new URL("cli/bin/ringwright.js", root));
+import { type Child, startProgram } from "../child.ts";
 
 /** The real server with the built app, on a port and a data folder of its own. */
 export class Served {
   readonly folder = mkdtempSync(join(tmpdir(), "ringwright-served-"));
-  #child: ChildProcess | undefined;
+  #child: Child | undefined;
   #address = "";
 
   /** Where it answers; the same again after `start` if the port is still free. */
@@ -20,34 +16,21 @@ export class Served {
 
   /** Starts it, or starts it again on the same folder and port. */
   async start(): Promise<this> {
-    const port = this.#address === "" ? "0" : new URL(this.#address).port;
-    const { DATABASE_URL: _, ...env } = process.env;
-    const child = spawn(process.execPath, [program, "serve"], {
-      env: { ...env, PORT: port, RINGWRIGHT_DATA: this.folder, CI: "true" },
-      stdio: ["ignore", "pipe", "pipe"],
-    });
+    const PORT = this.#address === "" ? "0" : new URL(this.#address).port;
+    const child = startProgram(["serve"], { PORT, RINGWRIGHT_DATA: this.folder, CI: "true" });
     this.#child = child;
-    this.#address = await new Promise<string>((resolve, reject) => {
-      let said = "";
-      const hear = (data: Buffer) => {
-        said += String(data);
-        const [address] = /http:\/\/127\.0\.0\.1:\d+/u.exec(said) ?? [];
-        if (address) resolve(address);
-      };
-      child.stdout.on("data", hear);
-      child.stderr.on("data", hear);
-      child.once("exit", (code) => reject(new Error(`the server stopped with ${code}: ${said}`)));
-    });
+    await child.lines(1);
+    const [address] = /http:\/\/127\.0\.0\.1:\d+/u.exec(child.said.join("\n")) ?? [];
+    if (!address) throw new Error(`the server did not start: ${child.complaints()}`);
+    this.#address = address;
     return this;
   }
 
   /** Stops it: politely, or as a power cut would. */
-  async stop(signal: "SIGTERM" | "SIGKILL" = "SIGTERM"): Promise<void> {
-    const child = this.#child;
-    if (!child || child.exitCode !== null || child.signalCode !== null) return;
-    const gone = new Promise((resolve) => child.once("exit", resolve));
-    child.kill(signal);
-    await gone;
+  async stop(how: "asked" | "killed" = "asked"): Promise<void> {
+    if (how === "killed") await this.#child?.kill();
+    else this.#child?.process.kill("SIGTERM");
+    await this.#child?.ended;
   }
 
   /** Stops it and removes its folder. */
