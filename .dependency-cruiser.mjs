@@ -144,7 +144,7 @@ export default {
       name: "programs-do-not-import-tests",
       severity: "error",
       comment: "Move what both need out of the test.",
-      from: { pathNot: test },
+      from: { pathNot: [test, "^bench/"] },
       to: { path: test },
     },
   ],

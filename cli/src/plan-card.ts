@@ -12,8 +12,7 @@ export interface CardAsked {
 }
 
 /**
- * Writes the card of a plan, and gives a line that says where it went or why
- * not. Card, PDF library and fonts are loaded only here.
+ * Writes the card of a plan, and tells what became of it. Card, PDF library and fonts are loaded only here.
  */
 export async function writeCard(plan: Found<Plan>, { file, paper }: CardAsked, system: UnitSystem, streams: Streams): Promise<Drawn> {
   const { printCard } = await import("@ringwright/server/cards");

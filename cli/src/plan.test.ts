@@ -124,17 +124,6 @@ test("a reading that looks ten times too large is asked about, and the plan goes
   expect(out).toMatch(/500\.?0?\u00a0mm/u);
 });
 
-test("a card is written as a PDF on the paper asked for, and said where", async () => {
-  const { code, err, files } = await ran(["plan", "-", "--card", "card.pdf", "--paper", "letter"], example);
-  expect(code).toBe(0);
-  expect(err).toContain("Card written to card.pdf.");
-  const card = Buffer.from(files.get("card.pdf") ?? "");
-  expect(card.subarray(0, 8).toString()).toBe("%PDF-1.7");
-  // Letter is 8.5 by 11 in, of 72 points each.
-  expect(card.toString("latin1")).toContain("/MediaBox [0 0 612 792]");
-  expect((await ran(["plan", "-", "--card", "card.pdf", "--paper", "a5"], example)).code).toBe(2);
-});
-
 test("what looks mistyped stands first, once, with what was typed and what was perhaps meant; and the box is planned", async () => {
   const mistyped = example
     .replace("rotation: 1450 rpm", "rotation: 1450 rad/s")
@@ -162,4 +151,15 @@ test("a box that cannot be is turned away with what was perhaps meant", async ()
   const { code, err } = await ran(["plan", "-"], "motion: turning\nshaft: 80 mm\nbore: 75 mm\ndepth: 920 mm\n");
   expect(code).toBe(3);
   expect(err).toMatch(/depth reads 920 mm, which few boxes have\. Is it 92\.0\smm\?/u);
+});
+
+test("a card is written as a PDF on the paper asked for, and said where", async () => {
+  const { code, err, files } = await ran(["plan", "-", "--card", "card.pdf", "--paper", "letter"], example);
+  expect(code).toBe(0);
+  expect(err).toContain("Card written to card.pdf.");
+  const card = Buffer.from(files.get("card.pdf") ?? "");
+  expect(card.subarray(0, 8).toString()).toBe("%PDF-1.7");
+  // Letter is 8.5 by 11 in, of 72 points each.
+  expect(card.toString("latin1")).toContain("/MediaBox [0 0 612 792]");
+  expect((await ran(["plan", "-", "--card", "card.pdf", "--paper", "a5"], example)).code).toBe(2);
 });

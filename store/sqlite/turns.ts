@@ -1,5 +1,3 @@
-import { setImmediate } from "node:timers/promises";
-
 /**
  * Lets callers through one at a time, in the order they came, with a breath
  * for the rest of the program between two. The one connection of SQLite would
@@ -11,7 +9,7 @@ export function turns(): <T>(run: () => Promise<T>) => Promise<T> {
   return (run) => {
     const mine = last.then(run);
     // A fault is the caller's to hear; the next in line has its turn all the same.
-    last = mine.catch(() => undefined).then(() => setImmediate());
+    last = mine.catch(() => undefined).then(() => new Promise<void>((go) => setImmediate(go)));
     return mine;
   };
 }
