@@ -4,6 +4,7 @@ import Fastify, { type FastifyInstance } from "fastify";
 import { answerOperations } from "./answers/operations.ts";
 import { serveApp } from "./app-files/serve-app.ts";
 import { boxOperations } from "./boxes/operations.ts";
+import { cardOperations } from "./cards/operations.ts";
 import { docsOperations } from "./docs/serve-docs.ts";
 import { drawingOperations } from "./drawings/operations.ts";
 import { entryOperations } from "./entries/operations.ts";
@@ -33,6 +34,7 @@ export function operationsOf(parts: Parts): readonly AnyOperation[] {
     ...entryOperations(store),
     ...boxOperations(parts),
     ...drawingOperations(store, facts),
+    ...cardOperations(parts),
     ...peopleOperations(store),
     ...healthOperations(store),
   ];

@@ -136,6 +136,8 @@ const there = fc.record({
         `/api/v1/sites/${demoSite}/boxes/BOX/plan`,
         `/api/v1/sites/${demoSite}/boxes/BOX/drawings/joint-clock.svg`,
         "/api/v1/drawings/push",
+        "/api/v1/cards",
+        `/api/v1/sites/${demoSite}/boxes/BOX/card.pdf`,
         "/api/v1/answers/nothing",
       ),
       query,
@@ -153,6 +155,13 @@ const drawn = fc
   .map(([name, path, by, search]) => ({
     method: "POST" as const,
     url: `/api/v1/drawings/${name}${search}`,
+    body: JSON.stringify(spoiled(question("plan"), path, by)),
+  }));
+const printed = fc
+  .tuple(places, anyJson, fc.constantFrom("", "?paper=letter&units=inch", "?paper=papyrus"))
+  .map(([path, by, search]) => ({
+    method: "POST" as const,
+    url: `/api/v1/cards${search}`,
     body: JSON.stringify(spoiled(question("plan"), path, by)),
   }));
 const headers = fc.oneof(
@@ -176,7 +185,10 @@ const headers = fc.oneof(
 const seen = new Map<number, number>();
 propertyInTime(
   "whatever is sent, the server says what is wrong with it or answers, and goes on",
-  [fc.oneof(anywhere, there, asked, drawn, push), headers],
+  [
+    fc.oneof(...[anywhere, there, asked, drawn, push].map((arbitrary) => ({ weight: 10, arbitrary })), { weight: 1, arbitrary: printed }),
+    headers,
+  ],
   async ({ method, url, body }, sent) => {
     // Held against the OpenAPI document on its way back.
     const { status, type } = await server.ask(method, url.replaceAll("BOX", box), body, sent);

@@ -5,7 +5,7 @@ import type { Found } from "@ringwright/core/workings";
 import { readAllFacts } from "@ringwright/data";
 import Document from "pdfkit";
 import { parse } from "yaml";
-import { readFonts } from "../../cli/src/plan-card.ts";
+import { readFonts } from "../../server/cards/fonts.ts";
 import { type CardOptions, drawCard, fontFiles } from "../index.ts";
 
 const facts = readAllFacts();

@@ -84,6 +84,24 @@ test("a drawing over HTTP is the one that the command line writes", async () => 
     expect((await server.ask("POST", `/api/v1/drawings/${name}`, survey)).text).toBe(files.get(file));
 });
 
+test("the card of a box is the card of its survey", async () => {
+  const box = boxes[0] ?? "";
+  const survey = surveyOf(fold(box, entries));
+  const [ofBox, ofSurvey] = await Promise.all([
+    server.app.inject({ url: `${site}/boxes/${box}/card.pdf?paper=letter` }),
+    server.app.inject({ method: "POST", url: "/api/v1/cards?paper=letter", payload: survey }),
+  ]);
+  expect(ofBox.headers["content-type"]).toBe("application/pdf");
+  expect(ofBox.rawPayload.subarray(0, 5).toString()).toBe("%PDF-");
+  expect(ofBox.rawPayload.equals(ofSurvey.rawPayload)).toBe(true);
+  expect(await server.ask("POST", "/api/v1/cards", { motion: "turning", shaft: "75 mm", bore: "50 mm" })).toMatchObject({ status: 422 });
+  expect(await server.ask("POST", "/api/v1/cards?paper=papyrus", survey)).toMatchObject({
+    status: 400,
+    json: { refusal: { input: "paper" } },
+  });
+  expect((await server.ask("GET", `${site}/boxes/${box}/card.pdf`)).status).toBe(200);
+});
+
 test("what can't be drawn or planned is refused with what is missing", async () => {
   expect(await server.ask("POST", "/api/v1/drawings/box-section", { motion: "turning" })).toMatchObject({
     status: 422,
