@@ -157,13 +157,11 @@ const drawn = fc
     url: `/api/v1/drawings/${name}${search}`,
     body: JSON.stringify(spoiled(question("plan"), path, by)),
   }));
-const printed = fc
-  .tuple(places, anyJson, fc.constantFrom("", "?paper=letter&units=inch", "?paper=papyrus"))
-  .map(([path, by, search]) => ({
-    method: "POST" as const,
-    url: `/api/v1/cards${search}`,
-    body: JSON.stringify(spoiled(question("plan"), path, by)),
-  }));
+const printed = fc.tuple(places, anyJson, fc.constantFrom("", "?paper=letter&units=inch", "?paper=papyrus")).map(([path, by, search]) => ({
+  method: "POST" as const,
+  url: `/api/v1/cards${search}`,
+  body: JSON.stringify(spoiled(question("plan"), path, by)),
+}));
 const headers = fc.oneof(
   { weight: 4, arbitrary: fc.constant({}) },
   {
