@@ -69,7 +69,7 @@ test("motions, zones and releases are as different as the work is", () => {
 test("one box is open, one packed and not started, one running in, one due", () => {
   const [open] = boxNamed("Stock pump 2").jobs;
   expect(open?.started).toBeUndefined();
-  expect(open?.steps.has("step-empty-depth")).toBe(true);
+  expect(open?.steps.has("step-keep-order")).toBe(true);
   expect(open?.steps.has("step-shaft-size")).toBe(false);
   const [packed] = boxNamed("White-water pump 1").jobs;
   expect(packed?.steps.has("step-turn-by-hand")).toBe(true);

@@ -1,3 +1,4 @@
+export { bare } from "./bare.ts";
 export { drawBoxSection } from "./box-section/draw.ts";
 export { partsWhenMoved, roomToMove } from "./box-section/frame.ts";
 export type { BoxDrawing, PortState, SetPart, Stated } from "./box-section/input.ts";
@@ -8,9 +9,9 @@ export { boxMoved, boxOfPlan, jointClockOfPlan, pushOfPlan, stripOfPlan } from "
 export { drawJointClock, type JointClock } from "./joint-clock.ts";
 export { drawLimitRuler, type LimitRuler } from "./limit-ruler.ts";
 export { drawOfPlan, type PlanDrawing, planDrawings, usualWidth } from "./of-plan.ts";
-export { colours, type Stroke } from "./pens.ts";
+export { colours, type Stroke, strokeOf } from "./pens.ts";
 export type { Drawing, Point } from "./shapes.ts";
-export { type LaidOut, scaleText, sheetOf } from "./sheet/sheet-of.ts";
+export { type LaidOut, leastSize, scaleText, sheetOf } from "./sheet/sheet-of.ts";
 export { drawStressCurve, type StressCurve } from "./stress-curve.ts";
 export { fillsMoved } from "./svg/fills-moved.ts";
 export { type SvgOptions, toSvg } from "./svg/svg.ts";

@@ -4,7 +4,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { boxes, chance, Device, history, idOf } from "../testing/devices.ts";
 import { property } from "../testing/property.ts";
-import { type FieldValue, type Measured, nextFor } from "./index.ts";
+import { type FieldValue, type Measured, nextFor, surveyOf } from "./index.ts";
 
 const [box = null] = boxes;
 const hour = 3_600_000;
@@ -221,6 +221,16 @@ describe("repack when the gap is used up", () => {
     expect(read(new Bench().fitted(), mm(3)).said(limit)).toMatch(/^Repack: gland gap 3\.00\smm$/u);
     expect(read(new Bench().fitted(), mm(3.01)).next(limit).does).toBe("round");
     expect(read(new Bench().fitted(), mm(3)).next().does).toBe("round");
+  });
+
+  test("at the gap that the site has set for this box, unless another is asked for", () => {
+    const bench = read(new Bench().fitted(), mm(3));
+    bench.say("limit-set", { item: "gland-gap", value: mm(3), setBy: "engineer" });
+    expect(bench.next().does).toBe("repack");
+    expect(bench.next({ repackAtGap: quantity("length", 2, "mm") }).does).toBe("round");
+    expect(surveyOf(bench.book.state(box))).not.toHaveProperty("condition");
+    bench.say("limit-set", { item: "gland-gap", value: null, setBy: "engineer" });
+    expect(bench.next().does).toBe("round");
   });
 
   test("by the newest reading that says how much", () => {

@@ -12,7 +12,7 @@ type Group = { readonly [name: string]: Json };
 const [box = null] = boxes;
 const facts = readAllFacts();
 const isGroup = (json: Json): json is Group => typeof json === "object" && json !== null && !Array.isArray(json);
-const isQuantity = (json: Json): json is Group => isGroup(json) && "value" in json && "unit" in json;
+const isQuantity = (json: Json): boolean => isGroup(json) && "value" in json && "unit" in json;
 
 /** Any value that a schema of the survey allows, in SI; now and then null, which is "don't know". */
 function filled(schema: Group): fc.Arbitrary<Json> {
@@ -64,18 +64,18 @@ function said(json: Json, path: readonly string[] = []): readonly (readonly [str
   const field = path.join(".");
   if (field === "condition.houseLimits" && json !== null) return [];
   if (!isGroup(json) || isQuantity(json)) return [[field, carried(json)]];
-  const isDimension = "readings" in json || "planes" in json;
+  const isDimension = ["readings", "planes"].some((name) => Object.hasOwn(json, name));
   if (isDimension) {
     // "Don't know how" is an answer of its own, beside the readings.
-    const [known, unknown] = [true, false].map((is) => Object.entries(json as Group).filter(([, value]) => (value !== null) === is));
+    const [known, unknown] = [true, false].map((is) => Object.entries(json).filter(([, value]) => (value !== null) === is));
     return [[field, carried(Object.fromEntries(known ?? []))], ...(unknown ?? []).map(([name]) => [`${field}.${name}`, null] as const)];
   }
-  return Object.entries(json).flatMap(([name, value]) => said(value, [...path, name]));
+  return Object.entries(json).flatMap(([name, value]) => said(value as Json, [...path, name]));
 }
 
 function carried(json: Json): Json {
   if (Array.isArray(json)) return json.map((one: Json) => carried(one));
-  if (isQuantity(json)) return { ...json, typed: "as read" };
+  if (isGroup(json) && isQuantity(json)) return { ...json, typed: "as read" };
   return isGroup(json) ? Object.fromEntries(Object.entries(json).map(([name, value]) => [name, carried(value)])) : json;
 }
 

@@ -75,7 +75,7 @@ export function prepare({ quiet = false, app = false } = {}) {
   const pages = hashOf([...sources(join(root, "app"), /./u)]);
   upToDate("built-app", `${ground} ${pages}`, join(root, "app", "dist"), () => {
     say("Building the app …");
-    return attempt("npm", ["run", "--silent", "build:app"], { stdio: ["ignore", quiet ? "ignore" : 2, 2] });
+    return attempt("npm", ["run", "--silent", "build:app", "--", "--logLevel", "warn"], { stdio: ["ignore", quiet ? "ignore" : 2, 2] });
   });
 }
 

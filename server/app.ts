@@ -4,6 +4,7 @@ import Fastify, { type FastifyInstance } from "fastify";
 import { answerOperations } from "./answers/operations.ts";
 import { serveApp } from "./app-files/serve-app.ts";
 import { boxOperations } from "./boxes/operations.ts";
+import { cardOperations } from "./cards/operations.ts";
 import { docsOperations } from "./docs/serve-docs.ts";
 import { drawingOperations } from "./drawings/operations.ts";
 import { entryOperations } from "./entries/operations.ts";
@@ -19,17 +20,21 @@ import { answerNoise, frameworkProblem, handleProblems, sendProblem } from "./pr
 export interface Parts {
   readonly store: Store;
   readonly facts: Facts;
+  /** Milliseconds since 1970. */
+  readonly now: () => number;
   /** Folder of the built app, where there is one. */
   readonly appFolder?: string;
 }
 
 /** Everything that can be asked, in the order of the docs page. */
-export function operationsOf({ store, facts }: Parts): readonly AnyOperation[] {
+export function operationsOf(parts: Parts): readonly AnyOperation[] {
+  const { store, facts } = parts;
   return [
     ...answerOperations(facts),
     ...entryOperations(store),
-    ...boxOperations(store, facts),
+    ...boxOperations(parts),
     ...drawingOperations(store, facts),
+    ...cardOperations(parts),
     ...peopleOperations(store),
     ...healthOperations(store),
   ];
@@ -42,6 +47,8 @@ export function buildServer(parts: Parts): FastifyInstance {
     requestTimeout: 30_000,
     keepAliveTimeout: 5_000,
     forceCloseConnections: "idle",
+    // A request without a host is refused by us, as a problem.
+    http: { requireHostHeader: false },
     clientErrorHandler: answerNoise,
     frameworkErrors: (error, _request, reply) => frameworkProblem(error, reply),
   });
@@ -50,6 +57,8 @@ export function buildServer(parts: Parts): FastifyInstance {
     if (stranger) await sendProblem(reply, stranger);
   });
   app.addHook("onSend", async (_request, reply) => keepClose(reply));
+  // Whatever a client expects beyond an answer, it gets the answer (RFC 9110, 10.1.1).
+  app.server.on("checkExpectation", (request, response) => app.server.emit("request", request, response));
   handleProblems(app);
   const operations = operationsOf(parts);
   route(app, [...operations, ...docsOperations(operations)]);

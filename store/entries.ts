@@ -55,42 +55,38 @@ export function entriesIn(home: Home) {
 }
 
 async function append(db: Kysely<Tables>, site: string, batch: readonly Kept[]): Promise<Appended> {
-  const before = await lock(db, site);
-  const kept: string[] = [];
-  const rest: Kept[] = [];
-  let cursor = before.cursor;
-  for (let from = 0; from < batch.length; from += rowsAtOnce) {
-    const rows = batch.slice(from, from + rowsAtOnce);
-    const first = cursor + 1;
-    const positions = await insert(db, site, rows, first);
-    for (const [index, one] of rows.entries()) {
-      if (positions.has(first + index)) {
-        kept.push(one.entry.id);
-        cursor = first + index;
-      } else rest.push(one);
-    }
-  }
-  if (kept.length > 0)
-    await db
-      .updateTable("sites")
-      .set({ cursor, entries: before.entries + kept.length })
-      .where("site", "=", site)
-      .execute();
+  const hoped = await reserve(db, site, batch.length);
+  const first = hoped.cursor - batch.length + 1;
+  const filled = new Set<number>();
+  for (let from = 0; from < batch.length; from += rowsAtOnce)
+    for (const position of await insert(db, site, batch.slice(from, from + rowsAtOnce), first + from)) filled.add(position);
+  const isKept = (_: Kept, index: number) => filled.has(first + index);
+  const kept = batch.filter(isKept).map(idOf);
+  if (kept.length === batch.length) return { kept, known: [], clashing: [], cursor: hoped.cursor };
+  const rest = batch.filter((one, index) => !isKept(one, index));
+  const cursor = [...filled].reduce((last, position) => Math.max(last, position), first - 1);
+  const entries = hoped.entries - rest.length;
+  await db.updateTable("sites").set({ cursor, entries }).where("site", "=", site).execute();
   return { kept, ...(await told(db, site, rest)), cursor };
 }
 
-/** Takes the lock of a site's row until the change is done, so that the order of cursors is the order of commits. */
-async function lock(db: Kysely<Tables>, site: string): Promise<{ readonly cursor: number; readonly entries: number }> {
+/** Counts a batch in, and with that takes the lock of the site's row: the order of cursors is the order of commits. */
+async function reserve(db: Kysely<Tables>, site: string, count: number): Promise<{ readonly cursor: number; readonly entries: number }> {
   return db
     .insertInto("sites")
-    .values({ site, cursor: 0, entries: 0 })
-    .onConflict((taken) => taken.column("site").doUpdateSet((row) => ({ site: row.ref("excluded.site") })))
+    .values({ site, cursor: count, entries: count })
+    .onConflict((taken) =>
+      taken.column("site").doUpdateSet(({ eb, ref }) => ({
+        cursor: eb(ref("sites.cursor"), "+", count),
+        entries: eb(ref("sites.entries"), "+", count),
+      })),
+    )
     .returning(["cursor", "entries"])
     .executeTakeFirstOrThrow();
 }
 
 /** Keeps those whose id and place are free, one after the other; gives the positions that were filled. */
-async function insert(db: Kysely<Tables>, site: string, rows: readonly Kept[], first: number): Promise<ReadonlySet<number>> {
+async function insert(db: Kysely<Tables>, site: string, rows: readonly Kept[], first: number): Promise<readonly number[]> {
   const values = rows.map(({ entry: { id, box, device, seq }, text }, index) => ({
     site,
     position: first + index,
@@ -106,7 +102,7 @@ async function insert(db: Kysely<Tables>, site: string, rows: readonly Kept[], f
     .onConflict((taken) => taken.doNothing())
     .returning("position")
     .execute();
-  return new Set(filled.map(({ position }) => position));
+  return filled.map(({ position }) => position);
 }
 
 /** Tells entries that are there already from those whose id or place another entry has. */
@@ -118,8 +114,11 @@ async function told(db: Kysely<Tables>, site: string, entries: readonly Kept[]):
     for (const row of rows) there.set(row.id, textOf(row));
   }
   const known = (one: Kept) => there.get(one.entry.id) === one.text;
-  const idOf = ({ entry }: Kept) => entry.id;
   return { known: entries.filter(known).map(idOf), clashing: entries.filter((one) => !known(one)).map(idOf) };
+}
+
+function idOf({ entry }: Kept): string {
+  return entry.id;
 }
 
 function textOf({ bytes }: { readonly bytes: Uint8Array }): string {

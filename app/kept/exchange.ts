@@ -1,13 +1,15 @@
 import { signal } from "@preact/signals";
 import { canonicalText, type Json, readEntry } from "@ringwright/logbook";
 import { now } from "../device/clock.ts";
-import { strict } from "../device/storage.ts";
+import { type StoredEntry, strict } from "../device/storage.ts";
 import type { Kept } from "./kept.ts";
 
 /** Whether the server answered last time it was asked. */
 export const reached = signal<"unknown" | "yes" | "no">("unknown");
 
 const pageSize = 500;
+/** Bytes of one push; the server takes up to 16 MiB. */
+const pushSize = 4 * 1024 * 1024;
 const patience = 15_000;
 
 interface Pushed {
@@ -82,7 +84,8 @@ export class Exchange {
   async #push(): Promise<void> {
     const { storage } = this.#kept;
     for (;;) {
-      const waiting = (await storage.getAllFromIndex("entries", "unsent", 1, pageSize)).filter(({ refused }) => refused === undefined);
+      const unsent = await storage.getAllFromIndex("entries", "unsent", 1);
+      const waiting = withinSize(unsent.filter(({ refused }) => refused === undefined));
       if (waiting.length === 0) break;
       const said = (await ask(this.#kept, this.#path, `{"entries":[${waiting.map(({ text }) => text).join(",")}]}`)) as Pushed;
       const keptThere = new Set([...said.kept, ...said.known]);
@@ -119,6 +122,17 @@ export class Exchange {
       if (!page.more) return;
     }
   }
+}
+
+/** As many of the first entries as go into one push, at least one: the server takes so many, and so many bytes. */
+function withinSize(entries: readonly StoredEntry[]): readonly StoredEntry[] {
+  let bytes = 0;
+  const fits = entries.slice(0, pageSize).findIndex(({ text }) => {
+    // A character is at most three bytes in UTF-8 for each of its code units.
+    bytes += 3 * text.length;
+    return bytes > pushSize;
+  });
+  return entries.slice(0, fits === -1 ? pageSize : Math.max(1, fits));
 }
 
 /** The server did not answer as it should. */

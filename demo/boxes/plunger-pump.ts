@@ -40,6 +40,7 @@ const known: Known = {
   "hazards.oldPacking": "recorded",
   "set.style": "ptfe-lub",
   "set.series": "metric",
+  "set.rings": 4,
 };
 
 /** Stands where ordinary devices may not go: written on the card, typed in afterwards. */

@@ -36,6 +36,7 @@ const known: Known = {
   "hazards.oldPacking": "recorded",
   "set.style": "aramid-spun",
   "set.series": "metric",
+  "set.rings": 6,
   "set.seated": "each-tamped",
 };
 
@@ -65,6 +66,7 @@ export const sealWaterBooster: Story = (facts) => {
     setBy: "Reliability engineer (invented)",
     why: "three years of our own repacks",
   });
+  diary.write("limit-set", { item: "gland-gap", value: mm(1.5), setBy: "Reliability engineer (invented)", why: "time to plan the stop" });
   fitJob(diary.at(361 * day, "fitter"), job, known, facts, { last: "step-start" });
   diary.at(360 * day).write("started", { job });
   for (const [daysAgo, gap, drip] of rounds) {

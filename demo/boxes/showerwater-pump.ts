@@ -36,6 +36,7 @@ const known: Known = {
   "hazards.oldPacking": "recorded",
   "set.style": "eptfe-graphite",
   "set.series": "metric",
+  "set.rings": 5,
   "set.seated": "each-tamped",
 };
 

@@ -29,6 +29,7 @@ const known: Known = {
   "hazards.oldPacking": "since-1980",
   "set.style": "eg-die",
   "set.series": "metric",
+  "set.rings": 5,
 };
 
 /** Measured when the line was last down; nobody has said whether a tablet may go there. */

@@ -29,7 +29,6 @@ const described: Known = {
 const measured: Known = {
   shaft: readings("micrometer", "49.96", "49.98", "49.97"),
   bore: readings("caliper-at-mouth", "75.0", "75.1", "75.0", "74.9"),
-  depth: readings("depth-gauge", 92),
   "lantern.wanted": true,
   "lantern.width": mm(16),
   "lantern.land": mm(2),
@@ -47,7 +46,7 @@ export const stockPump: Story = (facts) => {
     .reading("drip", 190)
     .reading("gland-gap", mm(2.5));
   diary.write("note", { text: "Nuts have no way left worth having. Down for packing on the next stop. (Invented.)" });
-  fitJob(diary.at(3 * hour, "fitter"), job, { ...described, ...measured }, facts, { last: "step-empty-depth" });
+  fitJob(diary.at(3 * hour, "fitter"), job, { ...described, ...measured }, facts, { last: "step-keep-order" });
   diary.at(1.2 * hour).write("old-rings", {
     rings: [
       { number: 5, colour: "grey", firm: "yes" },

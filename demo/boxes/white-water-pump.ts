@@ -43,6 +43,7 @@ const known: Known = {
   "hazards.oldPacking": "recorded",
   "set.style": "aramid-spun",
   "set.series": "metric",
+  "set.rings": 6,
   "set.seated": "each-tamped",
 };
 

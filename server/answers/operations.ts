@@ -51,7 +51,7 @@ function answerOperation(description: AnyAnswer, facts: Facts): AnyOperation {
 }
 
 /** The reply that the command line gives, as a document or as a problem. */
-export function answered(name: string, question: Json, facts: Facts): Handled {
+function answered(name: string, question: Json, facts: Facts): Handled {
   const reply = ask(name, question, facts);
   return reply.ok ? replies(reply) : { problem: problemOfRefusal(reply.refusal) };
 }

@@ -1,5 +1,6 @@
 import { type Datum, datums, type Motion, motions, type Release, releases, type Zone, zones } from "@ringwright/core/box";
-import { type BoxState, standing } from "@ringwright/logbook";
+import { type BoxState, type Next, nextFor, standing } from "@ringwright/logbook";
+import { say } from "@ringwright/words";
 
 /** A box at a glance. What nobody has said is unknown, and says so. */
 export interface Heading {
@@ -11,9 +12,14 @@ export interface Heading {
   readonly datum: Datum | "unknown";
   readonly release: Release;
   readonly lastEntryAt: string | null;
+  /** The one thing to do next, in words. */
+  readonly next: { readonly does: Next["does"]; readonly text: string };
 }
 
-export function headingOf({ box, fields, entries }: BoxState): Heading {
+/** `now`: milliseconds since 1970. */
+export function headingOf(state: BoxState, now: number): Heading {
+  const { box, fields, entries } = state;
+  const { does, says } = nextFor(state, now);
   const text = (field: string) => {
     const value = standing(fields.get(field));
     return typeof value === "string" ? value : null;
@@ -30,5 +36,6 @@ export function headingOf({ box, fields, entries }: BoxState): Heading {
     datum: one("datum", datums),
     release: one("release", releases),
     lastEntryAt: last ? (last.entry.at.happened ?? last.entry.at.device) : null,
+    next: { does, text: say(says) },
   };
 }

@@ -9,10 +9,18 @@ import { headingOf } from "./heading.ts";
 import { boxShape, headingShape } from "./shapes.ts";
 
 /** Names a box in a path. */
-export const boxParams: Field<{ readonly site: string; readonly box: string }> = groupField({ site: idField, box: idField });
+const boxParams: Field<{ readonly site: string; readonly box: string }> = groupField({ site: idField, box: idField });
 
 /** Boxes of a site: worked out from entries each time, never kept. */
-export function boxOperations(store: Store, facts: Facts): readonly AnyOperation[] {
+export function boxOperations({
+  store,
+  facts,
+  now,
+}: {
+  readonly store: Store;
+  readonly facts: Facts;
+  readonly now: () => number;
+}): readonly AnyOperation[] {
   const books = new Books(store);
   const plan = findAnswer("plan") as AnyAnswer;
   return [
@@ -26,7 +34,7 @@ export function boxOperations(store: Store, facts: Facts): readonly AnyOperation
       refuses: ["store-fault"],
       handle: async ({ params: { site } }) => {
         const book = await books.of(site);
-        return replies({ boxes: book.boxes().map((box) => headingShape.write(headingOf(book.state(box)))) });
+        return replies({ boxes: book.boxes().map((box) => headingShape.write(headingOf(book.state(box), now()))) });
       },
     }),
     operation({
@@ -38,7 +46,11 @@ export function boxOperations(store: Store, facts: Facts): readonly AnyOperation
       reply: { type: json, schema: boxShape.schema },
       refuses: ["nothing-there", "store-fault"],
       handle: ({ params }) =>
-        ofBox(store, params, (state) => replies(boxShape.write({ state, survey: surveyOf(state), disagreements: disagreements(state) }))),
+        ofBox(store, params, (state) =>
+          replies(
+            boxShape.write({ heading: headingOf(state, now()), state, survey: surveyOf(state), disagreements: disagreements(state) }),
+          ),
+        ),
     }),
     operation({
       id: "box-plan",

@@ -2,7 +2,7 @@ import { countShape, groupShape, type Json, listShape, maybe, type Shape, textSh
 import { datums, motions, releases, zones } from "@ringwright/core/box";
 import type { BoxState, Fact, Job, Said, Shown } from "@ringwright/logbook";
 import { idField } from "../operations/fields.ts";
-import { type Heading, headingOf } from "./heading.ts";
+import type { Heading } from "./heading.ts";
 
 const id: Shape<string> = { schema: idField.schema, write: (value) => value };
 /** A value in the shape in which entries carry it. */
@@ -51,6 +51,7 @@ const headingMembers = {
   datum: orUnknown(datums),
   release: orUnknown(releases),
   lastEntryAt: orNull(textShape),
+  next: groupShape({ does: textShape, text: textShape }),
 };
 
 /** A box in a list: what it is, and the three things that are said on every box. */
@@ -76,7 +77,12 @@ const stateMembers = {
 const stateShape = groupShape({ ...headingMembers, ...stateMembers });
 
 /** What the entries of a box add up to, with the survey that a plan is asked with. */
-export const boxShape: Shape<{ readonly state: BoxState; readonly survey: Json; readonly disagreements: readonly string[] }> = {
+export const boxShape: Shape<{
+  readonly heading: Heading;
+  readonly state: BoxState;
+  readonly survey: Json;
+  readonly disagreements: readonly string[];
+}> = {
   schema: stateShape.schema,
-  write: ({ state, survey, disagreements }) => stateShape.write({ ...headingOf(state), ...state, survey, disagreements } as never),
+  write: ({ heading, state, survey, disagreements }) => stateShape.write({ ...heading, ...state, survey, disagreements } as never),
 };

@@ -3,7 +3,7 @@ import { english } from "@ringwright/words";
 import { Validator } from "@seriousme/openapi-schema-validator";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { operationsOf } from "../app.ts";
-import { facts, injected, type Served, served } from "../testing/asked.ts";
+import { facts, injected, now, type Served, served } from "../testing/asked.ts";
 
 let server: Served;
 beforeAll(async () => {
@@ -24,7 +24,7 @@ test("a document that is none is seen", async () => {
 });
 
 test("every operation has its sentence, its own id and a page; every answer has a path", async () => {
-  const operations = operationsOf({ store: server.store, facts });
+  const operations = operationsOf({ store: server.store, facts, now });
   expect(new Set(operations.map(({ id }) => id)).size).toBe(operations.length);
   for (const { name } of answers) expect(operations.map(({ path }) => path)).toContain(`/api/v1/answers/${name}`);
   const overview = await injected(server.app, { url: "/docs" });

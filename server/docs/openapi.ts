@@ -2,9 +2,7 @@ import type { Json, JsonSchema } from "@ringwright/answers";
 import { say } from "@ringwright/words";
 import type { AnyOperation } from "../operations/operation.ts";
 import { anyRequest, type ProblemId, problemSchema, problemStatus } from "../problems/problem.ts";
-
-/** The program's version, as packages carry it. */
-const version = "0.1.0";
+import { version } from "../version.ts";
 
 /** What an operation does, in a sentence. */
 export function aboutOf({ id, about }: AnyOperation): string {

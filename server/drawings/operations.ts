@@ -8,21 +8,18 @@ import {
   type Json,
   optional,
   quantityField,
-  type Reply,
-  replyOf,
-  work,
 } from "@ringwright/answers";
-import type { Plan } from "@ringwright/core/plan";
 import { inUnit, type Length, type UnitSystem } from "@ringwright/core/units";
 import { drawOfPlan, type PlanDrawing, planDrawings, toSvg, usualWidth } from "@ringwright/drawings";
 import { surveyOf } from "@ringwright/logbook";
 import type { Store } from "@ringwright/store";
 import { say } from "@ringwright/words";
+import { planOf } from "../answers/plan-of.ts";
 import { ofBox } from "../boxes/operations.ts";
 import { exampleOf } from "../docs/examples.ts";
 import { asItIs, idField, largestQuestion } from "../operations/fields.ts";
 import { type AnyOperation, type Handled, operation } from "../operations/operation.ts";
-import { type Problem, problem, problemOfRefusal, problemSaying } from "../problems/problem.ts";
+import { problem, problemSaying } from "../problems/problem.ts";
 
 const svg = "image/svg+xml; charset=utf-8";
 const reply = { type: svg, schema: { type: "string" } };
@@ -91,16 +88,9 @@ export function drawingOperations(store: Store, facts: Facts): readonly AnyOpera
 }
 
 function drawn(name: PlanDrawing, survey: Json, { units = "metric", width }: Sheet, facts: Facts): Handled {
-  const worked = work("plan", survey, facts);
-  if ("malformed" in worked) return refused(worked.malformed);
-  if (!worked.found.ok) return refused(replyOf(worked));
-  const plan = worked.found.value as Plan;
-  const drawing = drawOfPlan(name, plan, plan.survey.name ?? say({ id: "plan-unnamed-box" }));
+  const found = planOf(survey, facts);
+  if ("problem" in found) return found;
+  const drawing = drawOfPlan(name, found.value, found.value.survey.name ?? say({ id: "plan-unnamed-box" }));
   if (!drawing) return { problem: problemSaying("refused", { kind: "not-known", input: "name", given: name, id: "not-drawable" }) };
   return { content: toSvg(drawing, { system: units, width: width === undefined ? usualWidth[name] : inUnit("length", width, "mm") }) };
-}
-
-function refused(reply: Reply): Handled & { readonly problem: Problem } {
-  if (reply.ok) throw new Error("a refusal was answered");
-  return { problem: problemOfRefusal(reply.refusal) };
 }

@@ -2,7 +2,7 @@ import type { Field, Json, JsonSchema } from "@ringwright/answers";
 import type { Problem, ProblemId } from "../problems/problem.ts";
 
 /** What a request carried, read by the operation's own fields. */
-export interface Asked<Params, Query, Body> {
+interface Asked<Params, Query, Body> {
   readonly params: Params;
   readonly query: Query;
   readonly body: Body;

@@ -23,12 +23,12 @@ export function choicesIn(env: Readonly<Record<string, string | undefined>>): Ch
     const folder = dataFolder(env);
     return { port, where: folder, shown: folder, database: false };
   }
-  if (!/^postgres(?:ql)?:\/\//u.test(url) || !URL.canParse(url)) return { id: "start-database-malformed" };
+  if (!/^postgres(?:ql)?:\/\//u.test(url)) return { id: "start-database-malformed" };
   return { port, where: url, shown: withoutSecrets(url), database: true };
 }
 
-/** An address of a database as it may be shown. */
-export function withoutSecrets(url: string): string {
-  const { protocol, host, pathname } = new URL(url);
-  return `${protocol}//${host}${pathname}`;
+/** An address of a database as it may be shown: without names, passwords and options. */
+function withoutSecrets(url: string): string {
+  const [bare = ""] = url.split("?");
+  return bare.replace(/^([a-z]+:\/\/).*@/u, "$1");
 }

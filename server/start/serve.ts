@@ -41,18 +41,19 @@ export async function start(given: Start): Promise<Started> {
   } catch (fault) {
     return refuseStore(given, choices, fault);
   }
-  const app = buildServer({ store, facts: given.facts, appFolder: given.appFolder });
+  const app = buildServer({ store, facts: given.facts, now: given.now, appFolder: given.appFolder });
   const stop = async () => {
     await app.close();
     await store.close();
   };
+  // Before anybody can ask: an app that finds no site would make one of its own.
+  const first = await loadDemo(store, given.facts, given.now());
   try {
     await listen(app, port);
   } catch (fault) {
     await stop();
     return refuse(given, portFault(fault, port));
   }
-  const first = await loadDemo(store, given.facts, given.now());
   const health = await fetch(`${address}/healthz`);
   if (!health.ok) throw new Error(`the server answers ${health.status} to its own question`);
   given.say({ id: choices.database ? "start-running-database" : "start-running", with: { address, where: choices.shown } });

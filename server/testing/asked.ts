@@ -30,11 +30,13 @@ export interface Answered {
 }
 
 export const facts = readAllFacts();
+/** What the clock says in these tests. */
+export const now = () => Date.UTC(2031, 4, 5, 9, 30);
 
 export async function served(appFolder?: string): Promise<Served> {
   const folder = mkdtempSync(join(tmpdir(), "ringwright-"));
   const store = await open(folder);
-  const parts = { store, facts, ...(appFolder === undefined ? {} : { appFolder }) };
+  const parts = { store, facts, now, ...(appFolder === undefined ? {} : { appFolder }) };
   const app = buildServer(parts);
   const document = openapi(operationsOf(parts));
   const fits = replyCheck(document);
@@ -81,9 +83,14 @@ function replyCheck(document: JsonSchema): (method: string, url: string, reply: 
     // A path of its own goes before one with a name to fill in.
     .sort((one, other) => Number(one.path.includes("{")) - Number(other.path.includes("{")));
   const compiled = new Map<string, ValidateFunction>();
+  const isProblem = ajv.compile({ $ref: "document#/components/schemas/problem" });
   return (method, url, { status, type, text, json }) => {
     const found = paths.find(({ pattern, methods }) => pattern.test(url.replace(/\?.*$/su, "")) && methods[method.toLowerCase()]);
-    if (!found) return;
+    if (!found) {
+      // Where no operation stands there is a problem all the same, or a page.
+      if (status >= 400) expectProblem(isProblem, { status, type, json });
+      return;
+    }
     const response = found.methods[method.toLowerCase()]?.responses[String(status)];
     expect(response, `${method} ${found.path} documents ${status}: ${text.slice(0, 300)}`).toBeDefined();
     const bare = type.replace(/;.*$/u, "");
@@ -94,4 +101,10 @@ function replyCheck(document: JsonSchema): (method: string, url: string, reply: 
     compiled.set(pointer, fits);
     expect(fits(json ?? text), `${method} ${url}: ${JSON.stringify(fits.errors?.slice(0, 3))} in ${text.slice(0, 300)}`).toBe(true);
   };
+}
+
+function expectProblem(isProblem: ValidateFunction, { status, type, json }: Pick<Answered, "status" | "type" | "json">): void {
+  expect(type).toBe("application/problem+json; charset=utf-8");
+  expect(isProblem(json), JSON.stringify(isProblem.errors?.slice(0, 3))).toBe(true);
+  expect(json).toMatchObject({ status });
 }

@@ -1,8 +1,9 @@
-import { CompiledQuery, type DatabaseConnection, Kysely, PostgresDialect, WithSchemaPlugin } from "kysely";
+import { Kysely, PostgresDialect, WithSchemaPlugin } from "kysely";
 import pg from "pg";
 import { postgresEngine } from "../engine.ts";
 import { type Home, inOurIds } from "../home.ts";
 import { migrate } from "../migrations/migrate.ts";
+import { StoreFault } from "../store.ts";
 import type { Tables } from "../tables.ts";
 import { faultOfServer } from "./faults.ts";
 
@@ -15,25 +16,31 @@ const types = {
 };
 
 /** A commit is on disk before it is said, whatever the database was told to prefer. */
-const durable = CompiledQuery.raw(
-  "select set_config('synchronous_commit', 'on', false) where current_setting('synchronous_commit') = 'off'",
-);
+const durable = "select set_config('synchronous_commit', 'on', false) where current_setting('synchronous_commit') = 'off'";
 
 /** Kysely over a database of PostgreSQL, by its address. */
 export function kyselyOf(where: string): Kysely<Tables> {
-  const pool = new pg.Pool({ connectionString: where, types, connectionTimeoutMillis: 10_000, keepAlive: true });
-  // A resting connection that breaks is replaced; whoever asks next hears of a server that is gone.
-  pool.on("error", () => undefined);
-  const onCreateConnection = async (connection: DatabaseConnection) => {
-    await connection.executeQuery(durable);
-  };
-  const dialect = new PostgresDialect({ pool, onCreateConnection });
-  return new Kysely<Tables>({ dialect, plugins: [new WithSchemaPlugin(schema)] });
+  // A connection that breaks while it rests or between two statements is replaced, and whoever asks next
+  // hears of a server that is gone. Unheard, the event would end the program.
+  const onBreak = () => undefined;
+  const pool = new pg.Pool({
+    connectionString: where,
+    types,
+    connectionTimeoutMillis: 10_000,
+    keepAlive: true,
+    // Not Kysely's own hook: a connection that broke in there was never given back.
+    async onConnect(client) {
+      client.on("error", onBreak);
+      await client.query(durable);
+    },
+  });
+  pool.on("error", onBreak);
+  return new Kysely<Tables>({ dialect: new PostgresDialect({ pool }), plugins: [new WithSchemaPlugin(schema)] });
 }
 
 /** The home in a database of PostgreSQL. */
 export async function postgresHome(where: string): Promise<Home> {
-  const address = nameOf(where);
+  const address = addressIn(where);
   const ours = (fault: unknown) => faultOfServer(address, fault);
   const db = kyselyOf(where);
   try {
@@ -51,7 +58,11 @@ export async function postgresHome(where: string): Promise<Home> {
 }
 
 /** The address as it may be shown: without the password. */
-function nameOf(where: string): string {
-  const { user, host, port, database } = new pg.Client(where);
-  return `${user ?? ""}@${host}:${port}/${database ?? ""}`;
+function addressIn(where: string): string {
+  try {
+    const { user, host, port, database } = new pg.Client(where);
+    return `${user ?? ""}@${host}:${port}/${database ?? ""}`;
+  } catch (fault) {
+    throw new StoreFault("store-unreachable", { address: "" }, { cause: fault });
+  }
 }

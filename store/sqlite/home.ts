@@ -1,5 +1,5 @@
 import { join } from "node:path";
-import { Kysely, SqliteAdapter, SqliteDialect } from "kysely";
+import { Kysely, SqliteAdapter, SqliteDialect, sql } from "kysely";
 import Database from "libsql";
 import { sqliteEngine } from "../engine.ts";
 import { type Home, inOurIds } from "../home.ts";
@@ -9,6 +9,7 @@ import { faultOfFolder } from "./faults.ts";
 import { claim } from "./folder.ts";
 import { hold } from "./lock.ts";
 import { statementsOf } from "./statements.ts";
+import { turns } from "./turns.ts";
 
 /** SQLite makes and changes tables inside a transaction; Kysely leaves that out unless told. */
 class Adapter extends SqliteAdapter {
@@ -59,12 +60,19 @@ export async function homeOf(database: Database.Database, ours: (fault: unknown)
     database.close();
     throw fault;
   }
+  const inTurn = turns();
   return {
-    ask: (question) => inOurIds(() => question(db), ours),
-    change: (change) => inOurIds(() => db.transaction().execute(change), ours),
-    async close() {
-      await db.destroy();
-      release();
-    },
+    ask: (question) => inOurIds(() => inTurn(() => question(db)), ours),
+    change: (change) => inOurIds(() => inTurn(() => db.transaction().execute(change)), ours),
+    close: () =>
+      inOurIds(async () => {
+        try {
+          // Everything into the one file: the driver may hold on to the log beside it for longer than we do.
+          await inTurn(() => sql`pragma wal_checkpoint(truncate)`.execute(db));
+        } finally {
+          await db.destroy();
+          release();
+        }
+      }, ours),
   };
 }

@@ -3,6 +3,7 @@ import { accessSync, constants, existsSync, mkdirSync, writeFileSync } from "nod
 import { createRequire } from "node:module";
 import { delimiter, join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
+import { root } from "../root.ts";
 
 /** A browser to test with, and how it was come by. */
 export interface Found {
@@ -55,7 +56,7 @@ function byApt(): string | undefined {
 }
 
 async function byNpm(): Promise<string | undefined> {
-  const folder = fileURLToPath(new URL("../../.ringwright/browser/", import.meta.url));
+  const folder = fileURLToPath(new URL(".ringwright/browser/", root));
   mkdirSync(folder, { recursive: true });
   if (!existsSync(join(folder, "package.json"))) writeFileSync(join(folder, "package.json"), '{ "private": true }\n');
   const require = createRequire(join(folder, "package.json"));

@@ -3,7 +3,7 @@ import { existsSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 
 /** The folder of a server's programs, or why there is none. */
-export type Found = { readonly bin: string; readonly said: string } | { readonly why: string };
+type Found = { readonly bin: string; readonly said: string } | { readonly why: string };
 
 const npmVersion = "18.4.0-beta.17";
 const holds = (bin: string) =>

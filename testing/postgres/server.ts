@@ -41,7 +41,13 @@ export default async function setup(project: TestProject): Promise<(() => Promis
   const account = process.getuid?.() === 0 ? accountFor(folder) : {};
   const initdb = ["-D", join(folder, "data"), "-U", "ringwright", "-A", "trust", "--no-sync", ...collation];
   execFileSync(join(bin, "initdb"), initdb, { ...account, cwd: folder, stdio: ["ignore", "ignore", "inherit"] });
-  const server = spawn("sh", ["-c", supervisor, "sh", bin, folder], { ...account, cwd: folder, stdio: ["pipe", "pipe", "inherit"] });
+  // In a group of its own: whatever ends the tests at once must leave the supervisor time to stop the server.
+  const server = spawn("sh", ["-c", supervisor, "sh", bin, folder], {
+    ...account,
+    cwd: folder,
+    stdio: ["pipe", "pipe", "inherit"],
+    detached: true,
+  });
   const ended = new Promise<void>((resolve) => server.once("close", () => resolve()));
   const started = new Promise<boolean>((resolve) => {
     server.stdout.once("data", () => resolve(true));

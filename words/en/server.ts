@@ -42,6 +42,8 @@ export const serverSentences: Readonly<Record<string, string>> = {
   "operation-box-plan": "The plan for a box, from what is known of it: the same reply as the answer plan.",
   "operation-box-drawing": "A drawing of a box, to scale.",
   "operation-drawing": "A drawing of a survey, to scale.",
+  "operation-box-card": "The card of a box to take along, as a PDF.",
+  "operation-card": "The card of a survey, as a PDF.",
   "operation-people": "Names of people, by their ids.",
   "operation-name-people": "Gives people a name, another name, or none any more.",
   "operation-health": "Whether the server can do its work.",
