@@ -6,5 +6,5 @@ export type { BoxState, Fact, Job, Said, Shown } from "./fold/state.ts";
 export { isId, timeOfId, uuidv7 } from "./id.ts";
 export { factOf, isKnown, kinds } from "./kinds.ts";
 export { type Fault, largestEntry, readEntry, readEntryText } from "./read.ts";
-export { disagreements, standing, surveyOf } from "./survey.ts";
+export { disagreements, standing, surveyOf, surveyWith } from "./survey.ts";
 export { type Doing, type Head, noHead, type Written, writeEntry } from "./write.ts";

@@ -74,3 +74,10 @@ function asAsked(value: FieldValue): Json {
     ...(resolution === undefined ? {} : { resolution: quantity(resolution) }),
   };
 }
+
+/** The same question with one field said otherwise. */
+export function surveyWith(survey: { readonly [name: string]: Json }, field: string, value: FieldValue): { readonly [name: string]: Json } {
+  const other: Group = { ...survey };
+  put(other, field.split("."), asAsked(value));
+  return other;
+}

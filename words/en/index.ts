@@ -13,6 +13,7 @@ import { heatNames, heatSentences } from "./heat.ts";
 import { lanternNames, lanternSentences } from "./lantern.ts";
 import { leakNames, leakSentences } from "./leak.ts";
 import { materialsNames, materialsSentences } from "./materials.ts";
+import { measureSentences } from "./measure.ts";
 import { measuredNames, measuredSentences } from "./measured.ts";
 import { planNames, planSentences } from "./plan.ts";
 import { quantitySentences } from "./quantity.ts";
@@ -48,6 +49,7 @@ export const english: Catalogue = {
     ...commandSentences,
     ...drawingsSentences,
     ...appSentences,
+    ...measureSentences,
     ...quantitySentences,
   },
   names: {
