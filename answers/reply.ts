@@ -6,6 +6,7 @@ import type { AnyAnswer } from "./answer.ts";
 import type { Facts } from "./facts.ts";
 import { type Json, type Malformed, type Reader, writable } from "./field.ts";
 import { answers } from "./register.ts";
+import { meantByTyped, withSlips } from "./slips-typed.ts";
 import { typedAt } from "./typed-at.ts";
 
 /** A reply as it leaves the program: plain JSON, SI, full precision. */
@@ -28,6 +29,9 @@ export type Reply =
       };
     };
 
+/** A reply without an answer. */
+export type RefusedReply = Extract<Reply, { readonly ok: false }>;
+
 const malformedKinds: ReadonlySet<string> = new Set(["malformed", "unknown-answer", "unknown-field", "missing", "wrong-unit"]);
 
 /** Whether a refusal is of the question itself (exit 2, HTTP 400) and not of the calculation (exit 3, HTTP 422). */
@@ -47,6 +51,8 @@ export interface Worked {
   readonly question: Json;
   readonly found: Answer<unknown>;
   readonly typed: ReadonlyMap<string, Typed>;
+  /** Where there is no answer: what may have been meant by what was typed. */
+  readonly meant?: Warning;
 }
 
 /** Reads one question and works it out; a malformed question comes back as the reply to give. */
@@ -59,7 +65,15 @@ export function work(name: string, question: Json, facts: Facts): Worked | { rea
   const reader: Reader = { typed: new Map() };
   const read = description.question.read(question, "", reader);
   if (!read.ok) return { malformed: refusedQuestion(read.malformed) };
-  return { description, question, found: description.work(read.value, facts), typed: reader.typed };
+  const { typed } = reader;
+  const { plausible } = facts.uncertainty;
+  const found = description.work(read.value, facts);
+  if (found.ok) {
+    const warnings = withSlips(read.value, typed, plausible, found.warnings);
+    return { description, question, found: { ...found, warnings }, typed };
+  }
+  const meant = meantByTyped(read.value, typed, plausible);
+  return { description, question, found, typed, ...(meant ? { meant } : {}) };
 }
 
 /**
@@ -72,8 +86,8 @@ export function ask(name: string, question: Json, facts: Facts): Reply {
 }
 
 /** Writes out what was worked out. */
-export function replyOf({ description, question, found, typed }: Worked): Reply {
-  if (!found.ok) return refused(found.refusal, question, typed);
+export function replyOf({ description, question, found, typed, meant }: Worked): Reply {
+  if (!found.ok) return refused(found.refusal, question, typed, meant);
   const written = description.answer.write(found.value as never);
   const notFinite = firstNotFinite(written, "answer");
   if (notFinite)
@@ -81,18 +95,17 @@ export function replyOf({ description, question, found, typed }: Worked): Reply 
       ok: false,
       refusal: { kind: "outside-range", input: notFinite, why: say({ id: "no-finite-result", with: { rule: notFinite } }) },
     };
-  const warnings = [...slips(typed), ...found.warnings];
   return {
     ok: true,
     answer: written,
     workings: found.workings.map(writeStep),
-    citations: cited(found.workings, warnings),
-    warnings: warnings.map((warning) => writeWarning(warning, question)),
+    citations: cited(found.workings, found.warnings),
+    warnings: found.warnings.map((warning) => writeWarning(warning, question)),
   };
 }
 
 /** Refuses a question before anything is worked out. */
-export function refusedQuestion({ id, with: shown, ...malformed }: Malformed): Reply {
+export function refusedQuestion({ id, with: shown, ...malformed }: Malformed): RefusedReply {
   const { input, given, allowed } = malformed;
   return {
     ok: false,
@@ -147,9 +160,17 @@ function writeAllowed(allowed: NonNullable<Refusal["allowed"]>): Json {
   return allowed as Json;
 }
 
-function refused({ says, citation, input, given, allowed, kind }: Refusal, question: Json, typed: ReadonlyMap<string, Typed>): Reply {
+function refused(
+  { says, citation, input, given, allowed, kind }: Refusal,
+  question: Json,
+  typed: ReadonlyMap<string, Typed>,
+  meant: Warning | undefined,
+): Reply {
   const text = typed.get(input)?.typed;
   const outside = says.id.startsWith("outside-range") && text !== undefined;
+  const why = say(outside ? { ...says, with: { ...says.with, given: text } } : says);
+  // A refusal that offers what was meant by its own field is not doubled.
+  const alsoSaid = meant === undefined || (meant.input === input && says.with?.meant !== undefined) ? undefined : say(meant.says);
   return {
     ok: false,
     refusal: {
@@ -157,35 +178,10 @@ function refused({ says, citation, input, given, allowed, kind }: Refusal, quest
       input,
       ...asTyped(input, given, question),
       ...(allowed === undefined ? {} : { allowed: writeAllowed(allowed) }),
-      why: say(outside ? { ...says, with: { ...says.with, given: text } } : says),
+      why: alsoSaid === undefined ? why : `${why} ${alsoSaid}`,
       ...(citation ? { citation: writeCitation(citation) } : {}),
     },
   };
-}
-
-/** Readings with three digits after a single comma are asked about. */
-function slips(typed: ReadonlyMap<string, Typed>): Warning[] {
-  return [...typed].flatMap(([input, given]) =>
-    given.mayMean === undefined
-      ? []
-      : [
-          {
-            kind: "slip" as const,
-            input,
-            given: given.value,
-            suggestion: given.mayMean,
-            says: {
-              id: "comma-or-thousands",
-              with: {
-                input,
-                typed: given.typed,
-                read: { value: given.value, kind: given.kind },
-                other: { value: given.mayMean, kind: given.kind },
-              },
-            },
-          },
-        ],
-  );
 }
 
 function writeCitation(citation: { readonly source: keyof typeof sources; readonly at?: string; readonly seen?: string }): Json {

@@ -1,7 +1,7 @@
 import "./look/look.css";
 import { render } from "preact";
 import { openStorage } from "./device/storage.ts";
-import { loadPackings } from "./facts/facts.ts";
+import { loadRest } from "./facts/facts.ts";
 import { App } from "./frame/app.tsx";
 import { Preferences } from "./frame/preferences.ts";
 import { WorkshopProvider } from "./frame/workshop.ts";
@@ -24,4 +24,4 @@ render(
   </WorkshopProvider>,
   root,
 );
-setTimeout(() => void loadPackings(), 300);
+setTimeout(() => void loadRest(), 300);

@@ -36,7 +36,7 @@ export function sayIn(show: Show, { id, with: values = {} }: Says): string {
     const value = values[name];
     if (value === undefined) return "";
     if (typeof value !== "string") return showIn(show, value);
-    if (typedIn.has(name)) return shortened(value);
+    if (typedIn.has(name)) return name === "allowed" ? value : shortened(value);
     if (name === "input") return inputName(value, show.catalogue);
     return Object.hasOwn(names, value) ? (names[value] ?? value) : value;
   });

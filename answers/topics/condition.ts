@@ -6,13 +6,26 @@ import {
   conditionReadings,
   conditionSightings,
   deciders,
+  type LimitVerdict,
   outcomes,
   verdicts,
 } from "@ringwright/core/condition";
+import { sources } from "@ringwright/core/sources";
 import type { Length } from "@ringwright/core/units";
 import { type AnyAnswer, answer } from "../answer.ts";
 import { choiceField, type Field, groupField, listField, numberField, optional, quantityField, textField, yesNoField } from "../field.ts";
-import { choiceShape, countShape, groupShape, listShape, maybe, numberShape, textShape, uncertainShape, yesNoShape } from "../shape.ts";
+import {
+  choiceShape,
+  countShape,
+  groupShape,
+  listShape,
+  maybe,
+  numberShape,
+  type Shape,
+  textShape,
+  uncertainShape,
+  yesNoShape,
+} from "../shape.ts";
 
 type Readings = { readonly [N in ConditionReading]: Field<Length | undefined> };
 const readings = Object.fromEntries(conditionReadings.map((name) => [name, optional(quantityField("length"))])) as Readings;
@@ -22,6 +35,22 @@ const sightings = Object.fromEntries(Object.entries(conditionSightings).map(([na
 
 /** A limit or a reading: metres, or 1 for a plain number such as HB. */
 const reading = { value: numberShape, unit: choiceShape(["m", "1"]) };
+
+const limitGroup = groupShape({
+  id: textShape,
+  ...reading,
+  source: textShape,
+  at: maybe(textShape),
+  seen: choiceShape(["read", "quoted", "memory", "derived", "practice"]),
+  outcome: choiceShape(outcomes),
+  beside: yesNoShape,
+});
+
+/** One limit held against a reading, with how it was seen: as the value says, else as its source does. */
+const limitShape: Shape<LimitVerdict> = {
+  ...limitGroup,
+  write: (limit) => limitGroup.write({ ...limit, seen: limit.seen ?? sources[limit.source].seen }),
+};
 
 export const conditionAnswers: readonly AnyAnswer[] = [
   answer({
@@ -72,17 +101,7 @@ export const conditionAnswers: readonly AnyAnswer[] = [
           decidedBy: choiceShape(deciders),
           passes: countShape,
           of: countShape,
-          limits: listShape(
-            groupShape({
-              id: textShape,
-              ...reading,
-              source: textShape,
-              at: maybe(textShape),
-              seen: choiceShape(["read", "quoted", "memory", "derived", "practice"]),
-              outcome: choiceShape(outcomes),
-              beside: yesNoShape,
-            }),
-          ),
+          limits: listShape(limitShape),
           houseLimit: maybe(groupShape({ ...reading, setBy: textShape, why: maybe(textShape), outcome: choiceShape(outcomes) })),
           advice: listShape(textShape),
         }),

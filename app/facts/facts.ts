@@ -2,30 +2,43 @@ import { signal } from "@preact/signals";
 import type { PlanFacts } from "@ringwright/core/plan";
 import { factsFrom } from "@ringwright/data/assemble";
 
-const files = import.meta.glob<unknown>(
+type Files = Readonly<Record<string, unknown>>;
+
+/** What a box can be measured, judged and drawn with. */
+const first = import.meta.glob<unknown>(
   [
-    "../../data/{limits,sizes,steps,run-in,cautions,threads,materials}/*.json",
+    "../../data/{limits,sizes,cautions,threads,materials}/*.json",
+    "../../data/{steps,run-in}/{settings,reasons}.json",
     "../../data/tables/{section-by-diameter,ptfe-expansion}.json",
-    "!../../data/materials/styles.json",
+    "!../../data/materials/{styles,fluids}.json",
   ],
   { eager: true, import: "default" },
 );
 
-/** All facts, with these styles of packing: they are the heaviest file, and a box can be measured and drawn without. */
-function factsWith(styles: unknown): PlanFacts {
+/** Until the rest has come no packing is known, and no step. */
+const nothing: Files = {
+  "materials/styles.json": { styles: [] },
+  "materials/fluids.json": { chemistries: [], fluids: [] },
+  "run-in/steps.json": { groups: { run: [], settle: [], check: [] } },
+  "run-in/schedules.json": { schedules: [] },
+  "run-in/stop-rules.json": { rules: [] },
+};
+
+function factsWith(rest: Files | undefined): PlanFacts {
   return factsFrom(<T>(path: string): T => {
-    const found = path === "materials/styles.json" ? styles : files[`../../data/${path}`];
+    const at = `../../data/${path}`;
+    const found = first[at] ?? (rest ? rest[at] : (nothing[path] ?? (path.startsWith("steps/") ? { steps: [] } : undefined)));
     if (found === undefined) throw new Error(`data/${path} is not built into the app`);
     return found as T;
   });
 }
 
-/** All facts of the program, and whether the packings have come yet. */
-export const facts = signal<{ readonly all: PlanFacts; readonly packings: boolean }>({ all: factsWith({ styles: [] }), packings: false });
+/** All facts of the program; until they are `whole`, without packings, fluids and steps, which are the heaviest. */
+export const facts = signal<{ readonly all: PlanFacts; readonly whole: boolean }>({ all: factsWith(undefined), whole: false });
 
-/** Brings the styles of packing. */
-export async function loadPackings(): Promise<void> {
-  if (facts.peek().packings) return;
-  const { default: styles } = await import("../../data/materials/styles.json");
-  facts.value = { all: factsWith(styles), packings: true };
+/** Brings packings, fluids and steps. */
+export async function loadRest(): Promise<void> {
+  if (facts.peek().whole) return;
+  const { rest } = await import("./rest.ts");
+  facts.value = { all: factsWith(rest), whole: true };
 }

@@ -1,24 +1,20 @@
-import type { ComponentType } from "preact";
+import { lazy, Suspense } from "preact/compat";
 import { boxOf } from "../kept/box.ts";
 import { useWords } from "../parts/words.ts";
-import { Choose } from "../steps/choose/choose.tsx";
-import { Fit } from "../steps/fit/fit.tsx";
-import { Logbook } from "../steps/logbook/logbook.tsx";
 import { Measure } from "../steps/measure/measure.tsx";
-import { Rings } from "../steps/rings/rings.tsx";
 import { NewBox } from "../steps/site/new-box.tsx";
 import { Site } from "../steps/site/site.tsx";
 import { Frame } from "./frame.tsx";
-import { here, type StepName } from "./route.ts";
-import type { OfBox } from "./screen.ts";
+import { here } from "./route.ts";
 import { useWorkshop } from "./workshop.ts";
 
-const screens: Readonly<Record<StepName, ComponentType<OfBox>>> = {
+/** Measuring comes with the page; what follows comes when it is first gone to. */
+const screens = {
   measure: Measure,
-  choose: Choose,
-  rings: Rings,
-  fit: Fit,
-  logbook: Logbook,
+  choose: lazy(() => import("../steps/choose/choose.tsx").then(({ Choose }) => Choose)),
+  rings: lazy(() => import("../steps/rings/rings.tsx").then(({ Rings }) => Rings)),
+  fit: lazy(() => import("../steps/fit/fit.tsx").then(({ Fit }) => Fit)),
+  logbook: lazy(() => import("../steps/logbook/logbook.tsx").then(({ Logbook }) => Logbook)),
 };
 
 /** The screen for where the reader is. */
@@ -34,7 +30,9 @@ export function App() {
   const Screen = screens[route.step];
   return (
     <Frame title={box.name ?? words("app-unnamed")} place={box.place} box={route.box} step={route.step}>
-      <Screen box={box} rest={route.rest} />
+      <Suspense fallback={null}>
+        <Screen box={box} rest={route.rest} />
+      </Suspense>
     </Frame>
   );
 }

@@ -9,11 +9,14 @@ type DrawingOption = (typeof drawingOptions)[number];
 /** Which drawing goes into which file. */
 export type DrawingFiles = { readonly [name in DrawingOption]?: string };
 
-/**
- * Writes the drawings that were asked for, and gives a line for each that says
- * where it went or why there is none. The drawing package is loaded only here.
- */
-export async function writeDrawings(plan: Plan, files: DrawingFiles, system: UnitSystem, streams: Streams): Promise<readonly string[]> {
+/** What became of a drawing: a line that says where it went or why there is none, and whether its file could not be written. */
+export interface Drawn {
+  readonly line: string;
+  readonly failed: boolean;
+}
+
+/** Writes the drawings that were asked for. The drawing package is loaded only here. */
+export async function writeDrawings(plan: Plan, files: DrawingFiles, system: UnitSystem, streams: Streams): Promise<readonly Drawn[]> {
   const asked = drawingOptions.filter((name) => files[name] !== undefined);
   if (asked.length === 0) return [];
   const { boxOfPlan, drawBoxSection, drawCutStrip, drawJointClock, drawStressCurve, jointClockOfPlan, pushOfPlan, stripOfPlan, toSvg } =
@@ -39,12 +42,13 @@ export async function writeDrawings(plan: Plan, files: DrawingFiles, system: Uni
   return asked.map((name) => written(drawings[name](), files[name] ?? "", streams));
 }
 
-function written(svg: string | undefined, file: string, streams: Streams): string {
-  if (svg === undefined) return say({ id: "plan-no-drawing", with: { file } });
+function written(svg: string | undefined, file: string, streams: Streams): Drawn {
+  if (svg === undefined) return { line: say({ id: "plan-no-drawing", with: { file } }), failed: false };
   try {
     streams.write(file, svg);
-    return say({ id: "plan-drawing-written", with: { file } });
+    return { line: say({ id: "plan-drawing-written", with: { file } }), failed: false };
   } catch (error) {
-    return say({ id: "plan-drawing-not-written", with: { file, why: error instanceof Error ? error.message : String(error) } });
+    const why = error instanceof Error ? error.message : String(error);
+    return { line: say({ id: "plan-drawing-not-written", with: { file, why } }), failed: true };
   }
 }

@@ -123,3 +123,32 @@ test("a reading that looks ten times too large is asked about, and the plan goes
   expect(code).toBe(0);
   expect(out).toMatch(/500\.?0?\u00a0mm/u);
 });
+
+test("what looks mistyped stands first, once, with what was typed and what was perhaps meant; and the box is planned", async () => {
+  const mistyped = example
+    .replace("rotation: 1450 rpm", "rotation: 1450 rad/s")
+    .replace("[92 mm]", "[920 mm]")
+    .replace("temperature: 45 °C", "temperature: 1130 F")
+    .replace("diameter: 6 mm", "diameter: 60 mm");
+  const { code, out } = await ran(["plan", "-"], mistyped);
+  const page = out.replace(/\s+/gu, " ");
+  expect(code).toBe(0);
+  const before = page.slice(0, page.indexOf("THE BOX AS MEASURED"));
+  for (const asked of [
+    "port, diameter reads 60 mm, which few boxes have. Is it 6.00 mm?",
+    "temperature reads 1130 F, which few boxes have. Is it 45.0 °C?",
+    "rotation reads 1450 rad/s, which few boxes have. Is it 1385 rpm, or 1450 rpm?",
+    "depth reads 920 mm, which few boxes have. Is it 92.0 mm?",
+  ]) {
+    expect(before).toContain(asked);
+    expect(page.split(asked)).toHaveLength(2);
+  }
+  const { out: right } = await ran(["plan", "-"], example);
+  expect(right).not.toMatch(/few boxes have|Look at it once more/u);
+});
+
+test("a box that cannot be is turned away with what was perhaps meant", async () => {
+  const { code, err } = await ran(["plan", "-"], "motion: turning\nshaft: 80 mm\nbore: 75 mm\ndepth: 920 mm\n");
+  expect(code).toBe(3);
+  expect(err).toMatch(/depth reads 920 mm, which few boxes have\. Is it 92\.0\smm\?/u);
+});

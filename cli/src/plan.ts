@@ -1,5 +1,5 @@
 import { parseArgs } from "node:util";
-import { isMalformed, type Reply, replyOf, work } from "@ringwright/answers";
+import { isMalformed, type Reply, refusedQuestion, replyOf, work } from "@ringwright/answers";
 import type { Plan } from "@ringwright/core/plan";
 import { readAllFacts } from "@ringwright/data";
 import { say } from "@ringwright/words";
@@ -28,8 +28,7 @@ export async function planCommand(words: readonly string[], streams: Streams): P
     return exits.malformed;
   }
   const file = await readBoxFile(asked.file, streams);
-  if (!file.ok)
-    return refuse({ kind: "malformed", input: asked.file, why: say({ id: "not-json", with: { why: file.why } }) }, asked, streams);
+  if (!file.ok) return refuse(refusedQuestion(file.malformed).refusal, asked, streams);
   const worked = work("plan", file.value, readAllFacts());
   const reply = "malformed" in worked ? worked.malformed : undefined;
   if (reply && !reply.ok) return refuse(reply.refusal, asked, streams);
@@ -41,8 +40,9 @@ export async function planCommand(words: readonly string[], streams: Streams): P
   const found = { ...worked.found, value: worked.found.value as Plan };
   if (asked.json) streams.out(`${JSON.stringify(replyOf(worked))}\n`);
   else streams.out(planText(found, { system: asked.units, workings: asked.workings }));
-  for (const line of await writeDrawings(found.value, asked.drawings, asked.units, streams)) streams.err(`${line}\n`);
-  return exits.ok;
+  const drawn = await writeDrawings(found.value, asked.drawings, asked.units, streams);
+  for (const { line } of drawn) streams.err(`${line}\n`);
+  return drawn.some(({ failed }) => failed) ? exits.malformed : exits.ok;
 }
 
 interface Asked {

@@ -1,4 +1,4 @@
-import type { Json, Reply } from "@ringwright/answers";
+import { inWords, type Json, type Reply } from "@ringwright/answers";
 import type { UnitSystem } from "@ringwright/core/units";
 import { inputName, say } from "@ringwright/words";
 import { shownStep } from "@ringwright/words/workings";
@@ -9,22 +9,24 @@ type Refusal = Extract<Reply, { ok: false }>["refusal"];
 export function refusalText(refusal: Refusal, system: UnitSystem): string {
   const { input, given, allowed } = refusal;
   const lines: (readonly [string, string])[] = [
-    ["refusal-field", inputName(input)],
+    // A name that is no field stands as it was typed: that is what has to be mended.
+    ["refusal-field", refusal.kind === "unknown-field" ? input : inputName(input)],
     ...(given === undefined ? [] : [["refusal-given", plain(given)] as const]),
     ...(allowed === undefined ? [] : [["refusal-allowed", range(allowed, system)] as const]),
   ];
   return [refusal.why, ...lines.map(([id, text]) => `  ${say({ id }).padEnd(9)}${text}`)].join("\n");
 }
 
+const longest = 200;
+
 function plain(json: Json): string {
-  if (typeof json === "string") return json;
-  if (typeof json === "object" && json !== null && "value" in json && "unit" in json) return `${String(json.value)} ${String(json.unit)}`;
-  return JSON.stringify(json);
+  const text = inWords(json);
+  return text.length <= longest ? text : `${text.slice(0, longest)}…`;
 }
 
 /** A range in the reader's unit; a list of words; anything else as it is. */
 function range(allowed: Json, system: UnitSystem): string {
-  if (Array.isArray(allowed)) return allowed.map((entry: Json) => plain(entry)).join(", ");
+  if (Array.isArray(allowed)) return allowed.map((entry: Json) => inWords(entry)).join(", ");
   if (typeof allowed !== "object" || allowed === null) return plain(allowed);
   const { min, above, max, unit = "1" } = allowed as { readonly [name: string]: Json | undefined };
   const in_ = (value: Json | undefined) => (typeof value === "number" ? shownStep(value, String(unit), system) : undefined);

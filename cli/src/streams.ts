@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from "node:fs";
+import { readFileSync, readSync, writeFileSync, writeSync } from "node:fs";
 
 /** Where a command reads and writes, so that tests can stand in for the terminal. */
 export interface Streams {
@@ -10,8 +10,48 @@ export interface Streams {
 }
 
 export const terminal: Streams = {
-  out: (text) => writeFileSync(1, text),
-  err: (text) => writeFileSync(2, text),
-  read: (path) => readFileSync(path === "-" ? 0 : path, "utf8"),
+  out: (text) => writeAll(1, text),
+  err: (text) => writeAll(2, text),
+  read: (path) => (path === "-" ? readAll(0) : readFileSync(path, "utf8")),
   write: (path, text) => writeFileSync(path, text),
 };
+
+function codeOf(error: unknown): unknown {
+  return error instanceof Error && "code" in error ? error.code : undefined;
+}
+
+/** Waits a little: the other end of a pipe has nothing yet, or cannot take more yet. */
+function waitForPipe(): void {
+  Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 5);
+}
+
+/** Writes all of it, however small the bites; a reader that has gone away is no error. */
+function writeAll(to: number, text: string): void {
+  let bytes = Buffer.from(text);
+  while (bytes.length > 0) {
+    try {
+      bytes = bytes.subarray(writeSync(to, bytes));
+    } catch (error) {
+      if (codeOf(error) === "EPIPE") return;
+      if (codeOf(error) !== "EAGAIN") throw error;
+      waitForPipe();
+    }
+  }
+}
+
+function readAll(from: number): string {
+  const read: Buffer[] = [];
+  const bite = Buffer.alloc(65536);
+  for (;;) {
+    try {
+      const length = readSync(from, bite);
+      if (length === 0) break;
+      read.push(Buffer.from(bite.subarray(0, length)));
+    } catch (error) {
+      if (codeOf(error) === "EOF") break;
+      if (codeOf(error) !== "EAGAIN") throw error;
+      waitForPipe();
+    }
+  }
+  return Buffer.concat(read).toString("utf8");
+}

@@ -1,3 +1,4 @@
+import { ask as askByName } from "@ringwright/answers";
 import { readAllFacts } from "@ringwright/data";
 import { allIds } from "@ringwright/words";
 import fc from "fast-check";
@@ -241,8 +242,17 @@ describe("the verdict carries what it rests on", () => {
     // A dial read to 0.01 mm, right within 0.005 mm: root sum of squares of 0.01/√12 and 0.005/√3.
     expect(one.measured).toMatchObject({ value: 4e-5, unit: "m" });
     expect((one.measured?.standardUncertainty ?? 0) * 1e6).toBeCloseTo(4.082, 3);
-    expect(one.limits[0]).toMatchObject({ source: "iso-9908-1993", at: "4.10.5", seen: "quoted" });
+    expect(one.limits[0]).toMatchObject({ source: "iso-9908-1993", at: "4.10.5" });
     expect(verdict("shaft-lift", { shaftLift: mm(0.04) }).limits[0]).not.toHaveProperty("at");
+  });
+  test("how a limit was seen reaches the reply: as the value says, else as its source does", () => {
+    const reply = askByName("condition", { motion: "turning", runout: "0.04 mm", shaft: "50 mm", shaftLift: "0.04 mm" }, facts);
+    const verdicts = (reply as unknown as { answer: { verdicts: { id: string; limits: { source: string; seen: string }[] }[] } }).answer
+      .verdicts;
+    const limits = verdicts.flatMap((one) => one.limits);
+    expect(limits.find(({ source }) => source === "iso-9908-1993")).toMatchObject({ seen: "quoted" });
+    expect(limits.length).toBeGreaterThan(3);
+    for (const { seen } of limits) expect(["read", "quoted", "memory", "derived", "practice"]).toContain(seen);
   });
   test("a box without a word on its lantern is held against the depth without one", () => {
     expect(verdict("box-depth", { boxDepth: mm(60), section: mm(10) }).limits.map((entry) => entry.id)).toEqual(["depth-without-lantern"]);

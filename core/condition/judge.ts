@@ -1,6 +1,6 @@
 import type { Motion } from "../box/index.ts";
 import type { Length } from "../units/index.ts";
-import { rule, type Uncertain, type Workings } from "../workings/index.ts";
+import { type Filling, rule, type Uncertain, type Workings } from "../workings/index.ts";
 import type { Item, Limit } from "./limits.ts";
 import type { Decider, HouseLimit, HouseVerdict, LimitVerdict, Outcome, Verdict, VerdictWord } from "./verdict.ts";
 
@@ -118,7 +118,10 @@ function held(work: Workings, item: Item, limit: Limit, value: number, basis: Ba
   const by = limit.value !== undefined ? [] : [(limit.perShaft === undefined ? basis.section : basis.shaft) ?? Number.NaN];
   work.step(limit.rule, by, value);
   const { unit } = item;
-  return at === undefined ? { id, value, unit, source, seen, outcome, beside } : { id, value, unit, source, at, seen, outcome, beside };
+  const verdict: Filling<LimitVerdict> = { id, value, unit, source, outcome, beside };
+  if (at !== undefined) verdict.at = at;
+  if (seen !== undefined) verdict.seen = seen;
+  return verdict;
 }
 
 /** The limit for this box; `undefined` when a diameter it needs is not known. */

@@ -1,5 +1,5 @@
 import type { Motion } from "../box/index.ts";
-import { type Citation, type Seen, type SourceId, sources } from "../sources/index.ts";
+import type { Citation, Seen, SourceId } from "../sources/index.ts";
 import type { How } from "../uncertainty/index.ts";
 import type { Length } from "../units/index.ts";
 import { type Rule, rule } from "../workings/index.ts";
@@ -49,7 +49,6 @@ export interface ItemFact {
 /** A limit with the rule that a step of the workings points at. */
 export interface Limit extends LimitFact {
   readonly rule: Rule;
-  readonly seen: Seen;
 }
 
 export interface Item extends Omit<ItemFact, "limits" | "unit"> {
@@ -104,9 +103,7 @@ function sightVerdicts(item: ItemFact, required: boolean): SightVerdicts {
 export function conditionFacts(items: readonly ItemFact[]): ConditionFacts {
   return items.map((item) => {
     const unit = item.unit ?? "m";
-    const limits = (item.limits ?? []).map(
-      (limit): Limit => ({ ...limit, rule: ruleOf(limit, unit), seen: limit.seen ?? sources[limit.source].seen }),
-    );
+    const limits = (item.limits ?? []).map((limit): Limit => ({ ...limit, rule: ruleOf(limit, unit) }));
     return { ...item, unit, limits, bySight: { required: sightVerdicts(item, true), optional: sightVerdicts(item, false) } };
   });
 }

@@ -37,7 +37,8 @@ export interface LimitVerdict {
   readonly unit: LimitUnit;
   readonly source: SourceId;
   readonly at?: string;
-  readonly seen: Seen;
+  /** How this value was seen, where that differs from the source as a whole. */
+  readonly seen?: Seen;
   readonly outcome: Outcome;
   /** Shown for comparison; does not count. */
   readonly beside: boolean;

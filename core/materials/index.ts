@@ -1,4 +1,5 @@
-export type { EndRing, Family, MaterialsFacts, Origin, RatingFact, SeatingPolicy, SleeveMaterial, Style } from "./facts.ts";
+export type { EndRing, MaterialsFacts, Origin, RatingFact, SeatingPolicy, SleeveMaterial, Style } from "./facts.ts";
+export { type Family, families } from "./families.ts";
 export { type FluidListed, fluidsList } from "./fluids.ts";
 export { type Line, type Material, type MaterialLine, material } from "./material.ts";
 export { type Materials, materials } from "./materials.ts";

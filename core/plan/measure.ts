@@ -34,9 +34,10 @@ function dimension(name: PlausibleField & keyof Survey, given: Dimension | undef
   return found.warnings.length === 0 ? found : { ...found, warnings: found.warnings.map((warning) => named(name, warning)) };
 }
 
-/** A warning about one reading says of which dimension. */
+/** A warning about one reading says of which dimension; one about their mean is about the dimension. */
 function named(of: string, warning: Warning): Warning {
-  const input = `${of}${warning.input === undefined ? "" : `.${warning.input}`}`;
+  const ofMean = warning.kind === "slip" && (warning.input === "readings" || warning.input === "planes");
+  const input = `${of}${warning.input === undefined || ofMean ? "" : `.${warning.input}`}`;
   const { says } = warning;
   return { ...warning, input, says: says.with?.input === undefined ? says : { ...says, with: { ...says.with, input } } };
 }

@@ -4,10 +4,10 @@ import { type Refused, refuse, type Warning } from "../workings/index.ts";
 
 const length = (value: number) => ({ value, kind: "length" });
 
-/** No gap is left: names both diameters, and what the bore may have been meant to be. */
-export function notLarger(shaft: Length, bore: Length): Refused {
+/** No gap is left: names both diameters, and what the bore may have been meant to be, where boxes are bored so. */
+export function notLarger(shaft: Length, bore: Length, { bore: likely }: PlausibleRanges): Refused {
   const shown = { shaft: length(shaft), bore: length(bore) };
-  const [meant] = meantInstead("length", bore, (other) => other > shaft && other < 3 * shaft);
+  const [meant] = meantInstead("length", bore, (other) => other > shaft && other < 3 * shaft && other <= likely.high);
   return refuse({
     kind: "impossible",
     input: "bore",

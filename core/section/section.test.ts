@@ -137,6 +137,9 @@ describe("bad input is refused by name, a slip is asked about", () => {
     const shown = answer.ok ? {} : { ...answer.refusal.says.with };
     expect((shown.meant as { value: number }).value).toBeCloseTo(inch(2.75), 12);
   });
+  test("where a shaft of no box is the odd one, the bore is not taken to be ten times as large", () => {
+    expect(refusal({ shaft: mm(500), bore: mm(70) })).toBe("impossible bore bore-not-larger");
+  });
   test("negative, nought, endless and not a number", () => {
     for (const bad of [mm(-50), mm(0), Number.NaN as Length, Number.POSITIVE_INFINITY as Length, 1e308 as Length]) {
       expect(refusal({ shaft: bad, bore: mm(70) })).toBe("outside-range shaft outside-range-above-to");

@@ -1,6 +1,6 @@
 import { type How, type Measured, measured, type UncertaintyFacts } from "../uncertainty/index.ts";
 import type { Length } from "../units/index.ts";
-import { type Answer, begin, type Found, outside, refuse, type Uncertain, type Workings } from "../workings/index.ts";
+import { type Answer, begin, type Found, outside, refuse, type Uncertain, type Warning, type Workings } from "../workings/index.ts";
 import { nearStock, type Stock } from "./near-stock.ts";
 import { braidToleranceRule, rollingRule, sectionRule } from "./section-rules.ts";
 import { notAmong, notLarger, slipsOfSection } from "./section-slips.ts";
@@ -104,7 +104,7 @@ export function sectionBetween(given: SectionBetween, stock: StockFacts, uncerta
     ["bore", D.mean, diameter, "m"],
   ]);
   if (nothing) return nothing;
-  if (D.mean <= d.mean) return notLarger(d.mean, D.mean);
+  if (D.mean <= d.mean) return notLarger(d.mean, D.mean, uncertainty.plausible);
 
   const u = Math.sqrt(D.u * D.u + d.u * d.u) / 2;
   const gap: Uncertain<Length> = {
@@ -137,21 +137,31 @@ function dimension(name: "shaft" | "bore", given: SectionQuestion, facts: Uncert
   const readings = given[`${name}Readings`] ?? [given[name]];
   const how = given[`${name}How`] ?? given.how;
   const found = measured(
-    { readings, ...(given.resolution === undefined ? {} : { resolution: given.resolution }), ...(how === undefined ? {} : { how }) },
+    {
+      readings,
+      field: name,
+      ...(given.resolution === undefined ? {} : { resolution: given.resolution }),
+      ...(how === undefined ? {} : { how }),
+    },
     facts,
   );
   return found.ok ? found : refuse({ ...found.refusal, input: renamed(found.refusal.input, name) });
+}
+
+function about(warning: Warning, input: string): Warning {
+  const { says } = warning;
+  return { ...warning, input, says: says.with?.input === undefined ? says : { ...says, with: { ...says.with, input } } };
 }
 
 function renamed(input: string, name: "shaft" | "bore"): string {
   return input.replace(/^readings/u, `${name}Readings`);
 }
 
-/** Takes over one diameter; what was already said for the other one is not said twice. */
+/** Takes over one diameter; what was already said for the other one is not said twice, and its mean is asked about beside the other. */
 function take(work: Workings, answer: Found<Measured>, name: "shaft" | "bore", said: ReadonlySet<string>): Uncertain<Length> {
   const warnings = answer.warnings
-    .filter((warning) => warning.input !== "how" || !said.has(warning.says.id))
-    .map((warning) => (warning.input === undefined ? warning : { ...warning, input: renamed(warning.input, name) }));
+    .filter((warning) => (warning.input !== "how" || !said.has(warning.says.id)) && warning.input !== "readings")
+    .map((warning) => (warning.input === undefined ? warning : about(warning, renamed(warning.input, name))));
   return work.take({ ...answer, warnings }).mean;
 }
 

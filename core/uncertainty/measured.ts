@@ -14,7 +14,8 @@ import {
 import { coverageFactor } from "./coverage.ts";
 import type { How, Instruments } from "./instruments.ts";
 import * as rules from "./measured-rules.ts";
-import { type PlausibleField, type PlausibleRanges, slips, slipsAmong } from "./slips.ts";
+import type { PlausibleField, PlausibleRanges } from "./plausible.ts";
+import { slips, slipsAmong } from "./slips.ts";
 
 /** Facts that measured values rest on. */
 export interface UncertaintyFacts {

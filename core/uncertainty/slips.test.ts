@@ -31,13 +31,29 @@ describe("a value no box is likely to have is asked about", () => {
     expect(meant.map((kelvin) => Math.round(inUnit("temperature", kelvin as never, "degC") * 10) / 10)).toContain(80);
   });
   test("a shaft no slip explains is asked about all the same", () => {
-    expect(slips({ field: "shaft", value: 90 }, plausible)).toMatchObject([{ kind: "slip", says: { id: "slip-unlikely" } }]);
+    expect(slips({ field: "shaft", value: 5000 }, plausible)).toMatchObject([{ kind: "slip", says: { id: "slip-unlikely" } }]);
   });
   test("of two meanings the one nearer the middle of what boxes have comes first", () => {
     // 4 mm for a shaft: 40 mm by a point, 101.6 mm by inches; the middle of 8 to 350 mm is about 53.
     const [slip] = slips({ field: "shaft", value: mm(4) }, plausible);
     expect(inUnit("length", slip?.suggestion as never, "mm")).toBeCloseTo(40, 9);
     expect(say(slip?.says as never)).toMatch(/4\.00\smm.*40\.0\smm.*102\smm/u);
+  });
+  test("a shaft of 0.05 mm was perhaps 0.05 m", () => {
+    expect(inUnit("length", suggested("shaft", mm(0.05)) as never, "mm")).toBeCloseTo(50, 10);
+  });
+  test("where the unit that was typed is known, no other is taken to have been wrong", () => {
+    const [slip] = slips({ field: "bore", value: mm(700), unit: "mm" }, plausible);
+    expect(slip?.says.id).toBe("slip-meant");
+    expect(slip?.suggestion).toBeCloseTo(0.07, 12);
+  });
+  test("1450 rad/s was perhaps 1450 rpm", () => {
+    const [slip] = slips({ field: "rotation", value: 1450, unit: "rad/s" }, plausible);
+    expect(say(slip?.says as never)).toMatch(/1450\srpm/u);
+  });
+  test("a tenfold slip is counted in the degrees that were typed", () => {
+    const [slip] = slips({ field: "temperature", value: quantity("temperature", 1130, "degF"), unit: "degF" }, plausible);
+    expect(inUnit("temperature", slip?.suggestion as never, "degF")).toBeCloseTo(113, 9);
   });
   test("a gap may be nought, and its range has a middle all the same", () => {
     const [slip] = slips({ field: "gap", value: mm(600) }, plausible);
@@ -50,7 +66,7 @@ describe("a value no box is likely to have is asked about", () => {
     expect(slips({ field: "shaft", value: high }, plausible)).toEqual([]);
   });
   test("the sentence shows what was read and where boxes lie", () => {
-    const [slip] = slips({ field: "shaft", value: 90 }, plausible);
+    const [slip] = slips({ field: "shaft", value: 5000 }, plausible);
     expect(say(slip?.says as never)).toMatch(/8\.00\smm.*350\smm/u);
   });
   test("an ordinary box is not asked about", () => {

@@ -1,64 +1,72 @@
 import { inUnit, type Kind, type Kinds, quantity } from "../units/index.ts";
 import type { Warning } from "../workings/index.ts";
+import type { PlausibleField, PlausibleRanges } from "./plausible.ts";
 
-/** Dimensions and readings of a packed box that have a range anyone would believe. */
-export const plausibleFields = [
-  "shaft",
-  "bore",
-  "depth",
-  "section",
-  "lantern-width",
-  "port",
-  "gap",
-  "entry",
-  "clearance",
-  "runout",
-  "lift",
-  "pressure",
-  "rotation",
-  "temperature",
-] as const;
-export type PlausibleField = (typeof plausibleFields)[number];
+type Pairs = readonly (readonly [string, string])[];
 
-/** The range within which nearly every packed box lies; outside it a reading is asked about, never blocked. */
-export interface PlausibleRange {
-  readonly kind: Kind;
-  readonly low: number;
-  readonly high: number;
-}
-
-export type PlausibleRanges = Readonly<Record<PlausibleField, PlausibleRange>>;
-
+const ofPressure: Pairs = [
+  ["bar", "psi"],
+  ["bar", "kPa"],
+];
 /** Units whose bare numbers are taken for one another. */
-const confused: Partial<Readonly<Record<Kind, readonly [string, string]>>> = {
-  length: ["mm", "in"],
-  pressure: ["bar", "psi"],
-  "absolute-pressure": ["bar", "psi"],
-  temperature: ["degC", "degF"],
+const confused: Partial<Readonly<Record<Kind, Pairs>>> = {
+  length: [
+    ["mm", "in"],
+    ["m", "mm"],
+    ["mm", "um"],
+  ],
+  pressure: ofPressure,
+  "absolute-pressure": ofPressure,
+  "pressure-difference": ofPressure,
+  stress: [
+    ["MPa", "psi"],
+    ["MPa", "bar"],
+  ],
+  temperature: [["degC", "degF"]],
+  "temperature-difference": [["degC", "degF"]],
+  rotation: [["rpm", "rad/s"]],
+  speed: [["m/s", "ft/min"]],
+  torque: [
+    ["N*m", "ft*lbf"],
+    ["N*m", "in*lbf"],
+  ],
+  flow: [
+    ["mL/min", "L/min"],
+    ["L/min", "gal/min"],
+  ],
+  volume: [["mL", "L"]],
+  power: [["W", "kW"]],
+  viscosity: [["mPa*s", "Pa*s"]],
+  density: [["kg/m3", "g/cm3"]],
+  "heat-capacity": [["J/(kg*K)", "kJ/(kg*K)"]],
 };
-/** Tenfold slips are made on the scale that is typed, which for temperatures is not the absolute one. */
-const typedScale: Partial<Readonly<Record<Kind, string>>> = { temperature: "degC" };
 
 /**
  * Values that may have been meant instead of one that was typed, those that
  * `fits` accepts: tenfold more or less, or the other of two units that are
- * taken for one another (mm and inch, bar and psi, °C and °F).
+ * taken for one another (mm and inch, bar and psi, °C and °F, rpm and rad/s).
+ * Where the unit it was typed in is known, only that one can have been the wrong one.
  *
  * Units: SI of the kind.
  * Range: any finite value.
  * Source: Thimbleby and Cairns, J. R. Soc. Interface 7 (2010), on errors "out by ten"; the list of units is our own proposal.
  * @example meantInstead("length", 2.75e-3 as Length, (meant) => meant > 0.05) // [0.06985]
  */
-export function meantInstead<K extends Kind>(kind: K, value: Kinds[K], fits: (meant: number) => boolean): readonly number[] {
-  const scale = typedScale[kind];
-  const tenfold = scale
-    ? [quantity(kind, inUnit(kind, value, scale) / 10, scale), quantity(kind, inUnit(kind, value, scale) * 10, scale)]
-    : [value / 10, value * 10];
-  const pair = confused[kind];
-  const swapped = pair
-    ? [quantity(kind, inUnit(kind, value, pair[0]), pair[1]), quantity(kind, inUnit(kind, value, pair[1]), pair[0])]
-    : [];
-  return [...tenfold, ...swapped].filter(fits);
+export function meantInstead<K extends Kind>(kind: K, value: Kinds[K], fits: (meant: number) => boolean, unit?: string): readonly number[] {
+  // Tenfold slips are made on the scale that is typed, which for temperatures is seldom the absolute one.
+  const scale = unit ?? "degC";
+  const tenfold =
+    kind === "temperature"
+      ? [quantity(kind, inUnit(kind, value, scale) / 10, scale), quantity(kind, inUnit(kind, value, scale) * 10, scale)]
+      : [value / 10, value * 10];
+  const meant = tenfold.filter(fits);
+  for (const [one, other] of (confused[kind] ?? []).flatMap(([a, b]) => [[a, b] as const, [b, a] as const])) {
+    if (unit !== undefined && unit !== one) continue;
+    const swapped = quantity(kind, inUnit(kind, value, one), other);
+    // Ten of one may be one of the other: the same is not offered twice.
+    if (fits(swapped) && !meant.some((before) => Math.abs(swapped - before) <= 1e-9 * Math.abs(swapped))) meant.push(swapped);
+  }
+  return meant;
 }
 
 const none: readonly Warning[] = [];
@@ -73,16 +81,17 @@ const none: readonly Warning[] = [];
  * @example slips({ field: "shaft", value: quantity("length", 1.75, "mm") }, facts.plausible) // one warning, suggesting 44.45 mm
  */
 export function slips(
-  given: { readonly field: PlausibleField; readonly value: number; readonly input?: string },
+  given: { readonly field: PlausibleField; readonly value: number; readonly input?: string; readonly unit?: string },
   plausible: PlausibleRanges,
 ): readonly Warning[] {
-  const { field, value, input = field } = given;
+  const { field, value, input = field, unit } = given;
   const { kind, low, high } = plausible[field];
   if (value >= low && value <= high) return none;
   const shown = { input, given: { value, kind } };
   const middle = low > 0 ? Math.sqrt(low * high) : (low + high) / 2;
   const distance = (meant: number) => Math.abs(low > 0 ? Math.log(meant / middle) : meant - middle);
-  const meant = [...meantInstead(kind, value as never, (other) => other >= low && other <= high)].sort((a, b) => distance(a) - distance(b));
+  const within = (other: number) => other >= low && other <= high;
+  const meant = [...meantInstead(kind, value as never, within, unit)].sort((a, b) => distance(a) - distance(b));
   const [likely, other] = meant;
   if (likely === undefined) {
     return [
@@ -134,14 +143,12 @@ export function slipsAmong(
     high = Math.max(high, reading);
   }
   if (low <= 0 || high / low < 5) return none;
-  const sorted = [...readings].sort((a, b) => a - b);
-  let reference = sorted[Math.floor((sorted.length - 1) / 2)] ?? low;
-  if (readings.length === 2) {
-    // Neither outvotes the other: the plausible one is believed, else the first.
-    const range = field && plausible[field];
-    const believed = range && readings.find((reading) => reading >= range.low && reading <= range.high);
-    reference = believed ?? readings[0] ?? low;
-  }
+  // Readings that are likely in themselves are believed before the others; of two that are not, the first.
+  const range = field && plausible[field];
+  const likely = range ? readings.filter((reading) => reading >= range.low && reading <= range.high) : [];
+  const believed = likely.length > 0 ? likely : readings;
+  const sorted = [...believed].sort((a, b) => a - b);
+  const reference = (believed.length === 2 ? believed[0] : sorted[Math.floor((sorted.length - 1) / 2)]) ?? low;
   const inch = quantity("length", 1, "in") / quantity("length", 1, "mm");
   return readings.flatMap((value, i): Warning[] => {
     const factor = [10, 0.1, inch, 1 / inch].find((one) => Math.abs(Math.log(value / reference / one)) < near);

@@ -56,6 +56,8 @@ export const heatNames: Readonly<Record<string, string>> = {
   "pressure-speed": "pressure times speed",
   boxPressureGauge: "box pressure",
   rise: "rise in temperature",
+  from: "temperature to begin with",
+  to: "temperature when warm",
   drip: "drip as observed",
   heatCapacity: "heat capacity",
   "heat-capacity-of-volume": "heat a volume takes up for each kelvin",
