@@ -5,4 +5,5 @@ export { type JsonRead, readJson } from "./read-json.ts";
 export { answers } from "./register.ts";
 export { ask, findAnswer, inWords, isMalformed, type Reply, refusedQuestion, replyOf, type Worked, work } from "./reply.ts";
 export { replySchema } from "./schema.ts";
+export { withSlips } from "./slips-typed.ts";
 export { surveyField } from "./topics/survey-field.ts";

@@ -21,6 +21,7 @@ import { questionNames, questionSentences } from "./question.ts";
 import { ringsNames, ringsSentences } from "./rings.ts";
 import { runInNames, runInSentences } from "./run-in.ts";
 import { sectionNames, sectionSentences } from "./section.ts";
+import { settingsSentences } from "./settings.ts";
 import { stemsNames, stemsSentences } from "./stems.ts";
 import { unitsNames, unitsSentences } from "./units.ts";
 
@@ -50,6 +51,7 @@ export const english: Catalogue = {
     ...drawingsSentences,
     ...appSentences,
     ...measureSentences,
+    ...settingsSentences,
     ...quantitySentences,
   },
   names: {

@@ -37,6 +37,7 @@ export function Keypad() {
   const kind = field?.kind ?? "length";
   const write = (text: string): Key => ({ does: "write", text });
   const whole = kind === "count";
+  const plain = kind === "count" || kind === "number";
   return (
     <fieldset class="keypad" aria-label={words("quantity-keypad")}>
       {field?.unit === "in" ? (
@@ -63,13 +64,13 @@ export function Keypad() {
         <KeyButton does={{ does: "rub-out" }} name={words("quantity-rub-out")}>
           ⌫
         </KeyButton>
-        {whole ? null : (
+        {plain ? null : (
           <>
             <KeyButton does={write("/")}>/</KeyButton>
             <KeyButton does={write(" ")}>{words("quantity-space")}</KeyButton>
           </>
         )}
-        {kind !== "count" && mayBeNegative(kind) ? (
+        {!plain && mayBeNegative(kind) ? (
           <KeyButton does={write("-")} name={words("quantity-minus")}>
             −
           </KeyButton>

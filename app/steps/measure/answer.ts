@@ -1,5 +1,5 @@
-import type { Says } from "@ringwright/core/workings";
 import { surveyField } from "@ringwright/answers";
+import type { Says } from "@ringwright/core/workings";
 import type { FieldValue, Measured } from "@ringwright/logbook";
 import { surveyWith } from "@ringwright/logbook";
 import { readTyping } from "../../parts/quantity/typing.ts";

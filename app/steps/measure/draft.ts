@@ -11,6 +11,8 @@ export interface Draft {
   /** Numbers with their units: readings, a single quantity, the four gaps. The last of several readings is the one being typed. */
   readonly typed: readonly Typing[];
   readonly how?: How;
+  /** How often it was begun anew with what was there hidden. */
+  readonly rounds?: number;
   /** So many readings are put aside and hidden while it is read again. */
   readonly aside?: number;
   /** A text, a count, a plain number, or the option chosen. */

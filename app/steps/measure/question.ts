@@ -4,18 +4,7 @@ import type { Kind } from "@ringwright/core/units";
 import type { EntryKind, Json } from "@ringwright/logbook";
 
 /** Chapters of the survey, in the order of the work. */
-export const chapters = [
-  "box",
-  "shaft",
-  "bore",
-  "depth",
-  "lantern",
-  "follower",
-  "service",
-  "flush",
-  "condition",
-  "hazards",
-] as const;
+export const chapters = ["box", "shaft", "bore", "depth", "lantern", "follower", "service", "flush", "condition", "hazards"] as const;
 export type Chapter = (typeof chapters)[number];
 
 /** What kind of answer a question takes. */

@@ -28,5 +28,5 @@ export function compared(draft: Draft, instruments: Instruments): Compared | und
 
 function mean(read: readonly ReturnType<typeof readTyping>[]): Length | undefined {
   const values = read.flatMap((one) => (one.kind === "read" ? [one.value as number] : []));
-  return values.length === 0 ? undefined : (values.reduce((sum, value) => sum + value, 0) / values.length as Length);
+  return values.length === 0 ? undefined : ((values.reduce((sum, value) => sum + value, 0) / values.length) as Length);
 }

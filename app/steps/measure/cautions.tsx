@@ -1,0 +1,32 @@
+import { answerOf } from "@ringwright/core/plan";
+import type { Planned } from "../../kept/box.ts";
+import { useWords } from "../../parts/words.ts";
+import type { Question } from "./question.ts";
+
+/** Said once for the whole step, above everything. */
+const saidAbove = "caution-devices-outside";
+
+/** The cautions that stand above a question's input, by id, in reading order. */
+export function cautionsAbove({ field }: Question, planned: Planned): readonly string[] {
+  if (planned.kind !== "planned" || !planned.answer.ok) return [];
+  const [first, last] = [field.split(".")[0], field.split(".").at(-1)];
+  const found = answerOf(planned.answer.value.steps.cautions)?.cautions ?? [];
+  return found
+    .filter(({ id, guards }) => id !== saidAbove && guards.inputs.some((input) => input === first || input === last))
+    .map(({ id }) => id);
+}
+
+/** Cautions above the input they guard. */
+export function Cautions({ ids }: { readonly ids: readonly string[] }) {
+  const words = useWords();
+  if (ids.length === 0) return null;
+  return (
+    <ul class="cautions">
+      {ids.map((id) => (
+        <li key={id} class="chalk">
+          {words(id)}
+        </li>
+      ))}
+    </ul>
+  );
+}
