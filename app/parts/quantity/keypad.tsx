@@ -62,12 +62,16 @@ export function Keypad() {
       </div>
       <div class="beside-digits">
         <KeyButton does={{ does: "rub-out" }} name={words("quantity-rub-out")}>
-          ⌫
+          <svg viewBox="0 0 26 18" width="26" height="18" aria-hidden="true" fill="none" stroke="currentColor" stroke-width="2">
+            <path d="M8 1h17v16H8L1 9zM13 6l6 6M19 6l-6 6" />
+          </svg>
         </KeyButton>
         {plain ? null : (
           <>
             <KeyButton does={write("/")}>/</KeyButton>
-            <KeyButton does={write(" ")}>{words("quantity-space")}</KeyButton>
+            <KeyButton does={write(" ")}>
+              <small>{words("quantity-space")}</small>
+            </KeyButton>
           </>
         )}
         {!plain && mayBeNegative(kind) ? (

@@ -16,17 +16,39 @@ export function cautionsAbove({ field }: Question, planned: Planned): readonly s
     .map(({ id }) => id);
 }
 
+/** Read once on this page already, with an answer kept beneath: from then on its first words stand, and the rest a tap away. */
+const read = new Set<string>();
+
+/** Notes that someone has kept an answer under these cautions. */
+export function cautionsRead(ids: readonly string[]): void {
+  for (const id of ids) read.add(id);
+}
+
 /** Cautions above the input they guard. */
 export function Cautions({ ids }: { readonly ids: readonly string[] }) {
   const words = useWords();
   if (ids.length === 0) return null;
   return (
     <ul class="cautions">
-      {ids.map((id) => (
-        <li key={id} class="chalk">
-          {words(id)}
-        </li>
-      ))}
+      {ids.map((id) => {
+        const said = words(id);
+        const end = said.indexOf(". ") + 1 || said.length;
+        return (
+          <li key={id} class="chalk">
+            {read.has(id) && end < said.length ? (
+              <details>
+                <summary>{said.slice(0, end)}</summary>
+                {said.slice(end)}
+              </details>
+            ) : (
+              <>
+                {said.slice(0, end)}
+                <span class="more">{said.slice(end)}</span>
+              </>
+            )}
+          </li>
+        );
+      })}
     </ul>
   );
 }

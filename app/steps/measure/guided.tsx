@@ -8,7 +8,7 @@ import { Keypad } from "../../parts/quantity/keypad.tsx";
 import { useWords } from "../../parts/words.ts";
 import { AnswerField } from "./answer-field.tsx";
 import { useAnswering } from "./answering.ts";
-import { Cautions, cautionsAbove } from "./cautions.tsx";
+import { Cautions, cautionsAbove, cautionsRead } from "./cautions.tsx";
 import { chapterWord } from "./chapter-word.ts";
 import type { Draft } from "./draft.ts";
 import { GuidedActions } from "./guided-actions.tsx";
@@ -17,6 +17,7 @@ import { LiveDrawing } from "./live-drawing.tsx";
 import { OnPaper, Outside } from "./outside.tsx";
 import { chaptersOf, isAnswered, nextQuestion } from "./progress.ts";
 import type { Question } from "./question.ts";
+import { HowTaken } from "./readings.tsx";
 import { SlipAsked } from "./slip-asked.tsx";
 
 /** One question a screen: what is asked, a picture of where, the field, and one button to go on. */
@@ -26,12 +27,15 @@ export function Guided({ box, question }: { readonly box: Box; readonly question
   const id = useId();
   const live = useLive(box);
   const answering = useAnswering(box, question);
+  const cautions = cautionsAbove(question, live.planned);
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => heading.current?.focus({ preventScroll: true }), [question.field]);
   const keep = (draft?: Draft) => {
     const correcting = isAnswered(question, box.state);
     void answering.keep(draft).then((kept) => {
-      if (kept) goOn(box.id, workshop.kept.state(box.id), question, correcting);
+      if (!kept) return;
+      cautionsRead(cautions);
+      goOn(box.id, workshop.kept.state(box.id), question, correcting);
     });
   };
   const { draft, said, fault } = answering;
@@ -61,7 +65,7 @@ export function Guided({ box, question }: { readonly box: Box; readonly question
         }}
         onKeyDown={(event) => toField(event, id)}
       >
-        <Cautions ids={cautionsAbove(question, live.planned)} />
+        <Cautions ids={cautions} />
         <h2 tabIndex={-1} ref={heading}>
           <label for={id}>{words(`ask-${question.id}`)}</label>
         </h2>
@@ -97,6 +101,7 @@ export function Guided({ box, question }: { readonly box: Box; readonly question
           </p>
         )}
         {numbers ? <Keypad /> : null}
+        <HowTaken question={question} draft={draft} onDraft={answering.type} />
         <GuidedActions question={question} box={box} answering={answering} keep={keep} />
         {instead === `instead-${question.id}` ? null : (
           <p class="instead">

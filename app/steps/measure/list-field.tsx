@@ -16,6 +16,7 @@ export function ListField({
   onDraft,
   describedBy,
   name,
+  dense,
   of,
   most,
 }: FieldOf & { readonly of: "fluids" | "sleeves"; readonly most: number }) {
@@ -49,23 +50,44 @@ export function ListField({
           ))}
         </ul>
       )}
-      <input
-        id={id}
-        type="search"
-        aria-label={name === undefined ? words("measure-find") : `${name} ${words("measure-find")}`}
-        aria-describedby={describedBy}
-        placeholder={words("measure-find")}
-        value={typed}
-        onInput={({ currentTarget }) => setTyped(currentTarget.value)}
-      />
-      {found.length === 0 ? <p role="status">{words("measure-none-found", { typed })}</p> : null}
-      <div class="found">
-        {found.map((one) => (
-          <button key={one} type="button" class="second" onClick={() => choose(one)}>
-            {words.called(one)}
-          </button>
-        ))}
-      </div>
+      {dense ? (
+        <select
+          id={id}
+          aria-label={name}
+          aria-describedby={describedBy}
+          value=""
+          onChange={({ currentTarget }) => choose(currentTarget.value)}
+        >
+          <option value="" disabled>
+            {words("measure-find")}
+          </option>
+          {found.map((one) => (
+            <option key={one} value={one}>
+              {words.called(one)}
+            </option>
+          ))}
+        </select>
+      ) : (
+        <>
+          <input
+            id={id}
+            type="search"
+            aria-label={name === undefined ? words("measure-find") : `${name} ${words("measure-find")}`}
+            aria-describedby={describedBy}
+            placeholder={words("measure-find")}
+            value={typed}
+            onInput={({ currentTarget }) => setTyped(currentTarget.value)}
+          />
+          {found.length === 0 ? <p role="status">{words("measure-none-found", { typed })}</p> : null}
+          <div class="found">
+            {found.map((one) => (
+              <button key={one} type="button" class="second" onClick={() => choose(one)}>
+                {words.called(one)}
+              </button>
+            ))}
+          </div>
+        </>
+      )}
     </div>
   );
 }

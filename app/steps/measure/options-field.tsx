@@ -24,6 +24,23 @@ export function OptionsField({ id, question, draft, onDraft, describedBy, name, 
   const chosen = draft.chosen ?? [];
   const toggle = (option: string) =>
     onDraft({ ...draft, chosen: chosen.includes(option) ? chosen.filter((one) => one !== option) : [...chosen, option] });
+  if (dense && !several)
+    return (
+      <select
+        id={id}
+        aria-label={name}
+        aria-describedby={describedBy}
+        value={draft.text ?? ""}
+        onChange={({ currentTarget }) => onDraft({ ...draft, text: currentTarget.value })}
+      >
+        <option value="" disabled />
+        {optionsOf(question).map((option) => (
+          <option key={option} value={option}>
+            {optionWord(words, question, option)}
+          </option>
+        ))}
+      </select>
+    );
   return (
     <fieldset class={dense ? "options dense" : "options"} aria-label={name ?? words(`ask-${question.id}`)} aria-describedby={describedBy}>
       {optionsOf(question).map((option, index) => (

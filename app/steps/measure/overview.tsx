@@ -21,8 +21,8 @@ export function Overview({ box }: { readonly box: Box }) {
   return (
     <div class="overview">
       <Outside box={box} />
-      <LiveDrawing live={live} title={box.name ?? words("app-unnamed")} />
-      <div class="bar">
+      <LiveDrawing live={live} title={box.name ?? words("app-unnamed")} widest={900} />
+      <div class="next">
         {next === undefined ? (
           <p>{words("measure-all")}</p>
         ) : (
@@ -33,14 +33,16 @@ export function Overview({ box }: { readonly box: Box }) {
         <Link to={onBox(box.id, "measure", "sheet")} class="second">
           {words("measure-sheet")}
         </Link>
+        <OnPaper box={box} />
       </div>
-      <VerdictsHere box={box} />
+      <div class="verdicts-here">
+        <VerdictsHere box={box} />
+      </div>
       <div class="chapters">
         {chapters.map((one) => (
           <ChapterKnown key={one.chapter} of={one} box={box} />
         ))}
       </div>
-      <OnPaper box={box} />
     </div>
   );
 }
@@ -88,10 +90,11 @@ function Answered({ question, box, differs }: { readonly question: Question; rea
   const words = useWords();
   const value = standing(box.state.fields.get(question.field));
   if (value === undefined) return null;
+  const said = valueWords(words, question, value);
   return (
     <li>
       <Link to={onBox(box.id, "measure", question.field)} class="answer">
-        <span>{words(`ask-${question.id}`)}</span> <span class="measured">{valueWords(words, question, value)}</span>
+        <span>{words(`ask-${question.id}`)}</span> <span class={/^[\d.,/\s-]*\d/u.test(said) ? "measured" : "measured words"}>{said}</span>
       </Link>
       {differs ? <p class="attention">{words("measure-disagree")}</p> : null}
     </li>

@@ -55,6 +55,7 @@ export function pointing(drawing: Drawing, asked: Question): Drawing {
 export function markedPart(drawing: Drawing, { part }: Question): string | undefined {
   const named = (id: string) => drawing.parts.some((one) => one.id === id);
   if (part === "shaft" && named("sleeve")) return "sleeve";
+  if (part === "sleeve" && !named("sleeve")) return "shaft";
   return part !== undefined && named(part) ? part : undefined;
 }
 

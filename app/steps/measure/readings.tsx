@@ -47,17 +47,22 @@ export function Readings({ id, question, draft, onDraft, describedBy, wrongAt, o
         onType={(typing) => change([...before, typing])}
         onEnter={onEnter}
       />
-      {dense ? (
-        <HowSelect hows={question.asks.hows} how={how} name={name} onHow={(chosen) => onDraft({ ...draft, how: chosen })} />
-      ) : (
-        <Choice
-          legend={words("measure-how-taken")}
-          options={question.asks.hows.map((value) => ({ value, says: words.called(value) }))}
-          chosen={how}
-          onChoose={(chosen) => onDraft({ ...draft, how: chosen })}
-        />
-      )}
+      {dense ? <HowSelect hows={question.asks.hows} how={how} name={name} onHow={(chosen) => onDraft({ ...draft, how: chosen })} /> : null}
     </div>
+  );
+}
+
+/** How the readings were taken, one tap each. */
+export function HowTaken({ question, draft, onDraft }: Pick<FieldOf, "question" | "draft" | "onDraft">) {
+  const words = useWords();
+  if (question.asks.is !== "dimension") return null;
+  return (
+    <Choice
+      legend={words("measure-how-taken")}
+      options={question.asks.hows.map((value) => ({ value, says: words.called(value) }))}
+      chosen={draft.how}
+      onChoose={(how) => onDraft({ ...draft, how })}
+    />
   );
 }
 

@@ -18,7 +18,6 @@ import { OnPaper, Outside } from "./outside.tsx";
 import { chaptersOf } from "./progress.ts";
 import type { Question } from "./question.ts";
 import { SlipAsked } from "./slip-asked.tsx";
-import { valueWords } from "./value-words.ts";
 
 /** Every question of the box on one sheet: the same fields as one by one, kept as Enter leaves them. */
 export function Sheet({ box }: { readonly box: Box }) {
@@ -92,7 +91,7 @@ function Line({
         <label for={id} title={words(`how-${question.id}`)}>
           {name}
         </label>
-        {value === undefined || changed ? null : <span class="measured">{valueWords(words, question, value)}</span>}
+        {value === null ? <span class="quiet">{words("measure-dont-know")}</span> : null}
       </div>
       <div class="given">
         {wrong === undefined ? null : (
@@ -155,8 +154,6 @@ function Line({
 
 /** Puts the focus into the next field of the sheet. */
 function nextField(sheet: HTMLElement | null): void {
-  const fields = [
-    ...(sheet?.querySelectorAll<HTMLInputElement>("input:not([type=radio]):not([type=checkbox]):not([type=datetime-local])") ?? []),
-  ];
-  fields[fields.indexOf(document.activeElement as HTMLInputElement) + 1]?.focus();
+  const fields = [...(sheet?.querySelectorAll<HTMLElement>("input:not([type=datetime-local]), select") ?? [])];
+  fields[fields.indexOf(document.activeElement as HTMLElement) + 1]?.focus();
 }

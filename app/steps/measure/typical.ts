@@ -37,7 +37,6 @@ export function typicalBox(motion: Motion, known: KnownSizes): BoxDrawing {
     bore: sized("bore"),
     depth: sized("depth"),
     parts,
-    ...(motion === "turning" ? { sleeve: {} } : {}),
     ...(stem
       ? {}
       : {
