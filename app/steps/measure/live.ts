@@ -12,7 +12,7 @@ import { questionsFor } from "./questions.ts";
 export interface Live {
   readonly question: Known;
   readonly planned: Planned;
-  /** When the keystroke was seen that led to it, by the page's own clock. */
+  /** When working it out began, by the page's own clock. */
   readonly since: number;
 }
 
@@ -37,14 +37,14 @@ export function useLive(box: Box): Live {
   const { all } = facts.value;
   const [live, setLive] = useState<Live>(() => liveOf(box, typed));
   useEffect(() => {
-    const since = performance.now();
-    const frame = requestAnimationFrame(() => setLive({ ...liveOf(box, typed), since }));
+    const frame = requestAnimationFrame(() => setLive(liveOf(box, typed)));
     return () => cancelAnimationFrame(frame);
   }, [box, changes, all]);
   return live;
 }
 
 function liveOf(box: Box, typed: ReadonlyMap<string, string>): Live {
+  const since = performance.now();
   const question = overlaid(box.question, typed);
-  return { question, planned: question === box.question ? box.planned : planned(question), since: performance.now() };
+  return { question, planned: question === box.question ? box.planned : planned(question), since };
 }

@@ -27,7 +27,10 @@ export function Readings({ id, question, draft, onDraft, describedBy, wrongAt, o
                   type="button"
                   class="taken-one measured"
                   aria-label={words("measure-take-out", { number: at + 1, typed: shown(typing) })}
-                  onClick={() => change(typed.filter((_, index) => index !== at))}
+                  onClick={() => {
+                    change(typed.filter((_, index) => index !== at));
+                    document.getElementById(id)?.focus();
+                  }}
                 >
                   {shown(typing)} <span aria-hidden="true">×</span>
                 </button>
