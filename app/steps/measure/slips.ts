@@ -1,7 +1,7 @@
 import { type Reader, surveyField, withSlips } from "@ringwright/answers";
 import { type PlanFacts, plan, type Survey } from "@ringwright/core/plan";
 import { inUnit, type Kind, type Kinds } from "@ringwright/core/units";
-import type { Says, Shown, Warning } from "@ringwright/core/workings";
+import type { Refusal, Says, Shown, Warning } from "@ringwright/core/workings";
 import { type FieldValue, type Json, type Measured, surveyWith } from "@ringwright/logbook";
 import { readTyping, type Typing } from "../../parts/quantity/typing.ts";
 import type { Draft } from "./draft.ts";
@@ -51,9 +51,18 @@ function warningsOf(
   const read = surveyField.read(withTyped(known, field, value), "", reader);
   if (!read.ok) return [];
   const answer = plan(read.value as Survey, facts);
-  if (!answer.ok) return [];
+  if (!answer.ok) return [refusing(answer.refusal, field)];
   const slips = withSlips(read.value, reader.typed, facts.uncertainty.plausible, answer.warnings);
   return [...answer.value.refused.map(({ refusal }) => refusal), ...slips.filter((warning) => warning.kind === "slip")];
+}
+
+const across: ReadonlySet<string> = new Set(["shaft", "bore"]);
+
+/** What refuses the whole box: shaft and bore refuse each other, whichever is typed last. */
+function refusing({ input, says }: Refusal, field: string): Pick<Warning, "input" | "says"> {
+  if (input === field || !across.has(input) || !across.has(field)) return { input, says };
+  const { meant: _, ...shown } = says.with ?? {};
+  return { input: field, says: { id: "bore-not-larger", with: shown } };
 }
 
 /** The question with one field as it was typed, so that what is asked can name it so. */
