@@ -311,6 +311,7 @@ export const measureSentences: Readonly<Record<string, string>> = {
   "measure-readings": "Readings so far",
   "measure-take-out": "Take out reading {number}, {typed}",
   "measure-how-taken": "How was it taken?",
+  "measure-how-short": "How",
   "measure-again": "Read it again",
   "measure-again-why": "A second reading, with the first hidden, finds what looking twice does not.",
   "measure-aside": "{count} put aside and hidden. Measure again as if it were the first time.",

@@ -1,19 +1,29 @@
+import type { Caution } from "@ringwright/core/cautions";
 import { answerOf } from "@ringwright/core/plan";
-import type { Planned } from "../../kept/box.ts";
+import { planned } from "../../kept/box.ts";
 import { useWords } from "../../parts/words.ts";
+import type { Live } from "./live.ts";
 import type { Question } from "./question.ts";
 
 /** Said once for the whole step, above everything. */
 const saidAbove = "caution-devices-outside";
 
 /** The cautions that stand above a question's input, by id, in reading order. */
-export function cautionsAbove({ field }: Question, planned: Planned): readonly string[] {
-  if (planned.kind !== "planned" || !planned.answer.ok) return [];
+export function cautionsAbove({ field }: Question, live: Live): readonly string[] {
   const [first, last] = [field.split(".")[0], field.split(".").at(-1)];
-  const found = answerOf(planned.answer.value.steps.cautions)?.cautions ?? [];
-  return found
+  return cautionsOf(live)
     .filter(({ id, guards }) => id !== saidAbove && guards.inputs.some((input) => input === first || input === last))
     .map(({ id }) => id);
+}
+
+/** Every caution of a box. Measurements that make no box take none of them away. */
+function cautionsOf({ planned: whole, question }: Live): readonly Caution[] {
+  const { shaft: _, bore: __, depth: ___, ...rest } = question;
+  for (const attempt of [() => whole, () => planned(rest), () => planned({ motion: question.motion ?? null })]) {
+    const tried = attempt();
+    if (tried.kind === "planned" && tried.answer.ok) return answerOf(tried.answer.value.steps.cautions)?.cautions ?? [];
+  }
+  return [];
 }
 
 /** Read once on this page already, with an answer kept beneath: from then on its first words stand, and the rest a tap away. */

@@ -26,10 +26,11 @@ export function GuidedActions({
   const before = questionBefore(box.question, question.field);
   const later = nextQuestion(box.question, box.state, question.field);
   const length = (value: number) => ({ value, kind: "length", decimals: 2 });
+  // The two sets of buttons never share one: a button that turned into the submitting one under a tap would submit.
   if (said?.kind === "apart") {
     const { first, second } = said.compared;
     return (
-      <div class="actions apart">
+      <div key="apart" class="actions apart">
         <p class="chalk" role="alert">
           {words("measure-apart", { first: length(first), second: length(second) })}
         </p>
@@ -43,7 +44,7 @@ export function GuidedActions({
     );
   }
   return (
-    <div class="actions">
+    <div key="usual" class="actions">
       {dimension && typed > 0 ? (
         <div class="more">
           <button type="button" class="second" onClick={answering.addReading}>

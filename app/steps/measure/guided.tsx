@@ -1,8 +1,7 @@
-import { type BoxState, surveyOf } from "@ringwright/logbook";
-import { useEffect, useId, useRef } from "preact/hooks";
+import { type FieldValue, surveyWith } from "@ringwright/logbook";
+import { useId, useLayoutEffect, useRef } from "preact/hooks";
 import { Link } from "../../frame/link.tsx";
 import { go, onBox } from "../../frame/route.ts";
-import { useWorkshop } from "../../frame/workshop.ts";
 import type { Box } from "../../kept/box.ts";
 import { Keypad } from "../../parts/quantity/keypad.tsx";
 import { useWords } from "../../parts/words.ts";
@@ -14,6 +13,7 @@ import type { Draft } from "./draft.ts";
 import { GuidedActions } from "./guided-actions.tsx";
 import { useLive } from "./live.ts";
 import { LiveDrawing } from "./live-drawing.tsx";
+import { NotKept } from "./not-kept.tsx";
 import { OnPaper, Outside } from "./outside.tsx";
 import { chaptersOf, isAnswered, nextQuestion } from "./progress.ts";
 import type { Question } from "./question.ts";
@@ -23,29 +23,36 @@ import { SlipAsked } from "./slip-asked.tsx";
 /** One question a screen: what is asked, a picture of where, the field, and one button to go on. */
 export function Guided({ box, question }: { readonly box: Box; readonly question: Question }) {
   const words = useWords();
-  const workshop = useWorkshop();
   const id = useId();
   const live = useLive(box);
   const answering = useAnswering(box, question);
-  const cautions = cautionsAbove(question, live.planned);
+  const cautions = cautionsAbove(question, live);
   const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus({ preventScroll: true }), [question.field]);
+  useLayoutEffect(() => heading.current?.focus({ preventScroll: true }), [question.field]);
   const keep = (draft?: Draft) => {
     const correcting = isAnswered(question, box.state);
-    void answering.keep(draft).then((kept) => {
-      if (!kept) return;
-      cautionsRead(cautions);
-      goOn(box.id, workshop.kept.state(box.id), question, correcting);
-    });
+    const kept = answering.keep(draft);
+    if (kept === undefined) return;
+    cautionsRead(cautions);
+    goOn(box, question, kept.value, correcting);
   };
-  const { draft, said, fault } = answering;
+  const { draft, said } = answering;
   const numbers = ["dimension", "quantity", "clock-gaps", "count", "number"].includes(question.asks.is);
+  const slip = said?.kind === "asked" ? said.slips[0] : undefined;
   const wrong = said?.kind === "refused" ? said : undefined;
   const [chapter] = chaptersOf(box.question, box.state).filter((one) => one.questions.includes(question));
   const instead = words(`instead-${question.id}`);
   return (
-    <div class="guided">
+    <form
+      class="guided"
+      onSubmit={(event) => {
+        event.preventDefault();
+        keep();
+      }}
+      onKeyDown={(event) => toField(event, id)}
+    >
       <Outside box={box} />
+      <NotKept box={box} />
       <p class="quiet where">
         <Link to={onBox(box.id, "measure")}>{words("measure-overview")}</Link>{" "}
         {words("measure-where", {
@@ -54,22 +61,15 @@ export function Guided({ box, question }: { readonly box: Box; readonly question
           chapter: chapterWord(words, question.chapter, box.question),
         })}
       </p>
+      <Cautions ids={cautions} />
       <div class="picture">
         <LiveDrawing live={live} title={box.name ?? words("app-unnamed")} asked={question} />
       </div>
-      <form
-        class="question"
-        onSubmit={(event) => {
-          event.preventDefault();
-          keep();
-        }}
-        onKeyDown={(event) => toField(event, id)}
-      >
-        <Cautions ids={cautions} />
+      <div class="question">
         <h2 tabIndex={-1} ref={heading}>
           <label for={id}>{words(`ask-${question.id}`)}</label>
         </h2>
-        <p class="how" id={`${id}-how`}>
+        <p id={`${id}-how`}>
           {words(`how-${question.id}`)} <span class="quiet">{words(`why-${question.id}`)}</span>
         </p>
         {wrong === undefined ? null : (
@@ -88,36 +88,38 @@ export function Guided({ box, question }: { readonly box: Box; readonly question
           name={undefined}
           dense={false}
         />
-        {said?.kind === "asked" && said.slips[0] ? (
+        {slip ? (
           <SlipAsked
-            slip={said.slips[0]}
-            onMeant={() => said.slips[0] && keep(answering.meant(said.slips[0]))}
-            onInstead={(typing) => said.slips[0] && keep(answering.instead(said.slips[0], typing))}
+            slip={slip}
+            onMeant={() => keep(answering.meant(slip))}
+            onInstead={(typing) => keep(answering.instead(slip, typing))}
           />
         ) : null}
-        {fault === undefined ? null : (
-          <p class="chalk" role="alert">
-            {words("app-cannot-keep", { why: fault })}
-          </p>
-        )}
         {numbers ? <Keypad /> : null}
+      </div>
+      <div class="how-taken">
         <HowTaken question={question} draft={draft} onDraft={answering.type} />
-        <GuidedActions question={question} box={box} answering={answering} keep={keep} />
+      </div>
+      <GuidedActions question={question} box={box} answering={answering} keep={keep} />
+      <div class="rest">
         {instead === `instead-${question.id}` ? null : (
-          <p class="instead">
+          <p>
             <strong>{words("measure-instead")}</strong> {instead}
           </p>
         )}
         <OnPaper box={box} />
-      </form>
-    </div>
+      </div>
+    </form>
   );
 }
 
-/** To the next question without an answer, as the box now stands; after a correction back to the overview. */
-function goOn(box: string, state: BoxState, question: Question, correcting: boolean): void {
-  const next = correcting ? undefined : nextQuestion(surveyOf(state), state, question.field);
-  go(next ? onBox(box, "measure", next.field) : onBox(box, "measure"));
+/**
+ * To the next question without an answer, as the box stands with this one; after a correction back to the overview. At
+ * once, while the entry is on its way to the disk: whoever types on is already in the next field.
+ */
+function goOn(box: Box, { field }: Question, value: FieldValue, correcting: boolean): void {
+  const next = correcting ? undefined : nextQuestion(surveyWith(box.question, field, value), box.state, field);
+  go(next ? onBox(box.id, "measure", next.field) : onBox(box.id, "measure"));
 }
 
 /** A digit typed before the field was touched goes into the field. */

@@ -9,9 +9,8 @@ import { entryKind, type Known, type Question } from "./question.ts";
 import { type Compared, compared } from "./second.ts";
 import { type Slip, slipsOf } from "./slips.ts";
 
-/** What came of keeping an answer. */
-export type Outcome =
-  | { readonly kind: "kept" }
+/** What is to be said of a draft before it is kept. */
+export type Said =
   /** `at`: which of the numbers. */
   | { readonly kind: "refused"; readonly says: Says; readonly at?: number }
   | { readonly kind: "asked"; readonly slips: readonly Slip[] }
@@ -24,7 +23,7 @@ export function checked(
   draft: Draft,
   known: Known,
   facts: PlanFacts,
-): Exclude<Outcome, { readonly kind: "kept" }> | { readonly kind: "fine"; readonly value: FieldValue } {
+): Said | { readonly kind: "fine"; readonly value: FieldValue } {
   const read = readAnswer(question, draft);
   if (read.kind === "empty") return { kind: "refused", says: { id: nothing(question) } };
   if (read.kind === "refused") return read;
@@ -43,24 +42,22 @@ function nothing({ asks }: Question): string {
 
 /**
  * Keeps an answer: its entry goes to this device's disk, then its draft is
- * dropped. What says nothing new is not written again. Guided and sheet both
- * come through here, so that the same typing gives the same entry.
+ * dropped, unless something was typed there since. What says nothing new is not
+ * written again. Guided and sheet both come through here, so that the same
+ * typing gives the same entry.
  */
 export async function keepAnswer(
   { kept, drafts }: Pick<Workshop, "kept" | "drafts">,
   box: Box,
-  question: Question,
-  draft: Draft,
-  facts: PlanFacts,
-): Promise<Outcome> {
-  const { field } = question;
-  const looked = checked(question, draft, box.question, facts);
-  if (looked.kind !== "fine") return looked;
+  { field }: Question,
+  value: FieldValue,
+): Promise<void> {
+  const key = draftKey(box.id, field);
+  const typed = drafts.text(key);
   const fact = box.state.fields.get(field);
-  if (fact?.standing.length !== 1 || JSON.stringify(standing(fact)) !== JSON.stringify(looked.value))
-    await kept.write(entryKind(field), box.id, { field, value: looked.value }, happenedAt(drafts.text(happenedKey(box.id))));
-  await drafts.drop(draftKey(box.id, field));
-  return { kind: "kept" };
+  if (fact?.standing.length !== 1 || JSON.stringify(standing(fact)) !== JSON.stringify(value))
+    await kept.write(entryKind(field), box.id, { field, value }, happenedAt(drafts.text(happenedKey(box.id))));
+  if (drafts.text(key) === typed) await drafts.drop(key);
 }
 
 /** Where the time stands at which readings were taken on paper. */

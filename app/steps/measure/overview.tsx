@@ -6,6 +6,7 @@ import { useWords } from "../../parts/words.ts";
 import { chapterWord } from "./chapter-word.ts";
 import { useLive } from "./live.ts";
 import { LiveDrawing } from "./live-drawing.tsx";
+import { NotKept } from "./not-kept.tsx";
 import { OnPaper, Outside } from "./outside.tsx";
 import { VerdictsHere } from "./plugs.tsx";
 import { type ChapterOf, chaptersOf, isAnswered, nextQuestion } from "./progress.ts";
@@ -21,6 +22,7 @@ export function Overview({ box }: { readonly box: Box }) {
   return (
     <div class="overview">
       <Outside box={box} />
+      <NotKept box={box} />
       <LiveDrawing live={live} title={box.name ?? words("app-unnamed")} widest={900} />
       <div class="next">
         {next === undefined ? (

@@ -91,7 +91,7 @@ function HowSelect({
       }}
     >
       <option value="" disabled>
-        {words("measure-how-taken")}
+        {words("measure-how-short")}
       </option>
       {hows.map((one) => (
         <option key={one} value={one}>

@@ -32,7 +32,15 @@ export function Sheet({ box }: { readonly box: Box }) {
       <div class="drawn">
         <LiveDrawing live={live} title={box.name ?? words("app-unnamed")} />
       </div>
-      <div class="fields" ref={sheet}>
+      <div
+        class="fields"
+        ref={sheet}
+        onKeyDown={(event) => {
+          if (event.key !== "Enter" || !(event.target instanceof HTMLSelectElement)) return;
+          event.preventDefault();
+          nextField(sheet.current);
+        }}
+      >
         <p class="quiet">{words("measure-sheet-hint")}</p>
         <Link to={onBox(box.id, "measure")} class="primary">
           {words("measure-overview")}
@@ -42,7 +50,7 @@ export function Sheet({ box }: { readonly box: Box }) {
           <section key={chapter} aria-label={chapterWord(words, chapter, box.question)}>
             <h2>{chapterWord(words, chapter, box.question)}</h2>
             {questions.map((question) => {
-              const cautions = cautionsAbove(question, live.planned).filter((id) => !said.has(id));
+              const cautions = cautionsAbove(question, live).filter((id) => !said.has(id));
               for (const id of cautions) said.add(id);
               return <Line key={question.field} box={box} question={question} cautions={cautions} live={live} sheet={sheet} />;
             })}
@@ -78,7 +86,9 @@ function Line({
   const slip = said?.kind === "asked" ? said.slips[0] : undefined;
   const name = words(`ask-${question.id}`);
   const value = standing(box.state.fields.get(question.field));
-  const keep = (now = draft) => void answering.keep(now);
+  const keep = (now = draft) => {
+    answering.keep(now);
+  };
   // Enter keeps what was typed and goes on; an empty field is left for later.
   const enter = () => {
     if (changed) keep();

@@ -100,7 +100,9 @@ function numberIn(shown: Shown | undefined): number | undefined {
   return typeof shown === "object" ? shown.value : undefined;
 }
 
-/** An SI value as it would have been typed in a unit, to nine figures. */
+/** An SI value as it would have been typed in a unit: a moved point to the last digit, another unit to four. */
 function asTyped(value: number, kind: Kind, unit: string): Typing {
-  return { text: String(Number(inUnit(kind, value as Kinds[Kind], unit).toPrecision(9))), unit };
+  const number = inUnit(kind, value as Kinds[Kind], unit);
+  const exact = String(Number(number.toPrecision(9)));
+  return { text: exact.replace(/\D/gu, "").length > 6 ? String(Number(number.toPrecision(4))) : exact, unit };
 }
