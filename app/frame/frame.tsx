@@ -79,7 +79,7 @@ function Units() {
           key={system}
           type="button"
           aria-pressed={chosen === system}
-          aria-label={words(`app-${system}-long`)}
+          aria-label={`${words(`app-${system}`)}: ${words(`app-${system}-long`)}`}
           onClick={() => void preferences.keepUnits(system)}
         >
           {words(`app-${system}`)}

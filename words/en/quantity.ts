@@ -4,6 +4,6 @@ export const quantitySentences = {
   "quantity-rub-out": "Rub out",
   "quantity-space": "space",
   "quantity-minus": "minus",
-  "quantity-other-unit": "Other unit",
-  "quantity-unit": "{unit}. Tap for {other}.",
+  "quantity-other-unit": "{unit}: change the unit",
+  "quantity-unit": "{unit}: change to {other}",
 } as const;

@@ -79,7 +79,7 @@ export function Keypad() {
             −
           </KeyButton>
         ) : field?.changeUnit ? (
-          <KeyButton does={{ does: "unit" }} name={words("quantity-other-unit")}>
+          <KeyButton does={{ does: "unit" }} name={words("quantity-other-unit", { unit: unitText(field.unit) })}>
             {unitText(field.unit)}
           </KeyButton>
         ) : null}

@@ -14,7 +14,7 @@ import { GuidedActions } from "./guided-actions.tsx";
 import { useLive } from "./live.ts";
 import { LiveDrawing } from "./live-drawing.tsx";
 import { NotKept } from "./not-kept.tsx";
-import { OnPaper, Outside } from "./outside.tsx";
+import { OnPaper, Outside, PaperTime } from "./outside.tsx";
 import { chaptersOf, isAnswered, nextQuestion } from "./progress.ts";
 import type { Question } from "./question.ts";
 import { HowTaken } from "./readings.tsx";
@@ -60,6 +60,7 @@ export function Guided({ box, question }: { readonly box: Box; readonly question
           count: chapter?.questions.length ?? 1,
           chapter: chapterWord(words, question.chapter, box.question),
         })}
+        <PaperTime box={box} />
       </p>
       <Cautions ids={cautions} />
       <div class="picture">

@@ -4,7 +4,7 @@ import { useWords } from "../../parts/words.ts";
 import type { FieldOf } from "./answer-field.tsx";
 
 /** Ids of everything in a list of facts. */
-export function idsOf(list: "fluids" | "sleeves"): readonly string[] {
+function idsOf(list: "fluids" | "sleeves"): readonly string[] {
   const { materials } = facts.value.all;
   return [...(list === "fluids" ? materials.fluids : materials.sleeves)].map((one) => (typeof one === "string" ? one : one.id));
 }

@@ -12,7 +12,7 @@ export function optionWord(words: Words, { id }: Question, option: string): stri
 }
 
 /** The options of a question, in their order. */
-export function optionsOf({ asks }: Question): readonly string[] {
+function optionsOf({ asks }: Question): readonly string[] {
   if (asks.is === "yes-no") return ["yes", "no"];
   return asks.is === "choice" || asks.is === "several" ? asks.options : [];
 }

@@ -1,12 +1,12 @@
 import { useWorkshop } from "../../frame/workshop.ts";
 import type { Box } from "../../kept/box.ts";
 import { useWords } from "../../parts/words.ts";
-import { happenedKey } from "./keep.ts";
+import { happenedAt, happenedKey } from "./keep.ts";
 import { CardHere } from "./plugs.tsx";
 import { known } from "./question.ts";
 
 /** Whether ordinary devices have to be taken to stay outside: what is not known counts as what would hurt. */
-export function staysOutside({ question }: Box): boolean {
+function staysOutside({ question }: Box): boolean {
   return question.zone !== "ordinary" || known(question, "hazards.flammable") === "yes";
 }
 
@@ -19,6 +19,18 @@ export function Outside({ box }: { readonly box: Box }) {
       <p class="chalk">{words("measure-devices-outside")}</p>
       <CardHere box={box} />
     </aside>
+  );
+}
+
+/** Says that what is kept now carries a time from paper, so that it is not forgotten there. */
+export function PaperTime({ box }: { readonly box: Box }) {
+  const words = useWords();
+  const at = useWorkshop().drafts.text(happenedKey(box.id));
+  if (happenedAt(at) === undefined) return null;
+  return (
+    <span>
+      {words("measure-on-paper-at")} <span class="measured">{at?.replace("T", " ")}</span>
+    </span>
   );
 }
 

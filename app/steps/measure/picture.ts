@@ -5,13 +5,6 @@ import type { Live } from "./live.ts";
 import type { Question } from "./question.ts";
 import { typicalBox } from "./typical.ts";
 
-/** A drawing of the box and whether it is this one. */
-export interface Picture {
-  readonly drawing: Drawing;
-  /** Drawn from what was measured; else a typical box with what is known of this one. */
-  readonly own: boolean;
-}
-
 /** The box as it is known; none while shaft, bore or the set are not, or do not go together. */
 export function ownDrawing(live: Live, title: string): Drawing | undefined {
   const { planned } = live;

@@ -24,7 +24,7 @@ export function Sheet({ box }: { readonly box: Box }) {
   const words = useWords();
   const live = useLive(box);
   const { preferences } = useWorkshop();
-  const sheet = useRef<HTMLDivElement>(null);
+  const sheet = useRef<HTMLFormElement>(null);
   const said = new Set<string>();
   return (
     <div class="sheet-of-fields">
@@ -32,9 +32,10 @@ export function Sheet({ box }: { readonly box: Box }) {
       <div class="drawn">
         <LiveDrawing live={live} title={box.name ?? words("app-unnamed")} />
       </div>
-      <div
+      <form
         class="fields"
         ref={sheet}
+        onSubmit={(event) => event.preventDefault()}
         onKeyDown={(event) => {
           if (event.key !== "Enter" || !(event.target instanceof HTMLSelectElement)) return;
           event.preventDefault();
@@ -56,7 +57,7 @@ export function Sheet({ box }: { readonly box: Box }) {
             })}
           </section>
         ))}
-      </div>
+      </form>
       {preferences.keys.value === "own" ? (
         <div class="docked">
           <Keypad />
@@ -76,7 +77,7 @@ function Line({
   readonly question: Question;
   readonly cautions: readonly string[];
   readonly live: Live;
-  readonly sheet: RefObject<HTMLDivElement | null>;
+  readonly sheet: RefObject<HTMLFormElement | null>;
 }) {
   const words = useWords();
   const id = useId();

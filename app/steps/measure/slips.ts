@@ -19,7 +19,7 @@ export interface Slip {
 }
 
 /** The kind of quantity that a question's numbers are. */
-export function kindOf({ asks }: Question): Kind | undefined {
+function kindOf({ asks }: Question): Kind | undefined {
   if (asks.is === "quantity") return asks.kind;
   return asks.is === "dimension" || asks.is === "clock-gaps" ? "length" : undefined;
 }
