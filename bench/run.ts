@@ -4,11 +4,12 @@ import { cpus } from "node:os";
 import { type Json, replyOf, work } from "@ringwright/answers";
 import { readAllFacts } from "@ringwright/data";
 import { parse } from "yaml";
+import { root } from "../testing/root.ts";
+import { appendsBesideBareInserts } from "./append.ts";
 import { byGeneralSolver, closedForm, offBy } from "./stress-profile.ts";
 import { inTurns, timed } from "./time.ts";
 
 const round = (value: number) => (value >= 100 ? Math.round(value).toLocaleString("en") : value.toPrecision(3));
-const root = new URL("../../", import.meta.url);
 const facts = readAllFacts();
 const box = parse(readFileSync(new URL("answers/examples/box.yaml", root), "utf8")) as Json;
 
@@ -59,3 +60,8 @@ const bare = Array.from({ length: 9 }, () => {
 const middle = (list: readonly number[]) => list[4] ?? Number.NaN;
 console.log(`  ringwright answer             ${round(middle(starts))} ms   (aim under 400)`);
 console.log(`  node doing nothing            ${round(middle(bare))} ms   ratio ${round(middle(starts) / middle(bare))}`);
+
+console.log("\nEntries into the logbook, a hundred at a time, by the clock");
+const appends = await appendsBesideBareInserts();
+console.log(`  over HTTP, read and kept      ${round(appends.http)} entries/s`);
+console.log(`  bare inserts, same database   ${round(appends.bare)} entries/s   ratio ${round(appends.ratio)}   (aim 2 or less), in turns`);

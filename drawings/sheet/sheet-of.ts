@@ -1,13 +1,14 @@
 import type { UnitSystem } from "@ringwright/core/units";
 import { english, type Show } from "@ringwright/words";
-import type { Drawing } from "../shapes.ts";
+import type { Drawing, Point } from "../shapes.ts";
 import { layOut, type Sheet } from "./lay-out.ts";
+import { bodyOf, paper } from "./paper.ts";
 
 /** How a drawing is put on a page, whatever writes it down. */
 export interface SheetOptions {
   /** Millimetres of paper, or of screen where a CSS pixel is 1/96 in; the drawing is made as large as fits. 180 when neither this nor a scale is given. */
   readonly width?: number;
-  /** Millimetres of paper for one of the real thing: 0.5 is 1:2. Used instead of a width. */
+  /** Millimetres of paper for one of the real thing: 0.5 is 1:2. A width beside it is then the least the page has, for what stands under the drawing. */
   readonly scale?: number;
   /** Font size of ordinary text, mm; when not given 3.4 on a phone's width, up to 4.4 on a desktop's. */
   readonly textSize?: number;
@@ -34,12 +35,20 @@ export function sheetOf(drawing: Drawing, options: SheetOptions = {}): LaidOut {
   const width = bounded(options.width, 180, 10, 5000);
   const size = bounded(options.textSize, scale === undefined ? Math.min(4.4, Math.max(3.4, 2.9 + width / 200)) : 3.5, 1, 20);
   const sheet = layOut(drawing, {
-    ...(scale === undefined ? { width } : { scale, stated: scaleText(scale) }),
+    ...(scale === undefined ? { width } : { scale, stated: scaleText(scale), ...(options.width === undefined ? {} : { width }) }),
     size,
     show,
     heading: options.heading ?? true,
   });
   return { ...sheet, drawing, size, show };
+}
+
+/** Width and height on paper of a drawing's shapes alone: its sheet is never smaller. */
+export function leastSize(drawing: Drawing, scale: number): Point {
+  const [x0, y0, x1, y1] = bodyOf(drawing);
+  const toPaper = paper(drawing, scale, 0);
+  const [low, high] = [toPaper([x0, y0]), toPaper([x1, y1])];
+  return [high[0] - low[0], high[1] - low[1]];
 }
 
 function bounded(value: number | undefined, usual: number, low: number, high: number): number {

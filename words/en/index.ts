@@ -1,6 +1,7 @@
 import type { Catalogue } from "../catalogue.ts";
 import { appNames, appSentences } from "./app.ts";
 import { boxNames, boxSentences } from "./box.ts";
+import { cardNames, cardSentences } from "./card.ts";
 import { cautionsNames, cautionsSentences } from "./cautions.ts";
 import { commandNames, commandSentences } from "./command.ts";
 import { cutNames, cutSentences } from "./cut.ts";
@@ -12,6 +13,7 @@ import { glandNames, glandSentences } from "./gland.ts";
 import { heatNames, heatSentences } from "./heat.ts";
 import { lanternNames, lanternSentences } from "./lantern.ts";
 import { leakNames, leakSentences } from "./leak.ts";
+import { logbookNames, logbookSentences } from "./logbook.ts";
 import { materialsNames, materialsSentences } from "./materials.ts";
 import { measureSentences } from "./measure.ts";
 import { measuredNames, measuredSentences } from "./measured.ts";
@@ -21,6 +23,7 @@ import { questionNames, questionSentences } from "./question.ts";
 import { ringsNames, ringsSentences } from "./rings.ts";
 import { runInNames, runInSentences } from "./run-in.ts";
 import { sectionNames, sectionSentences } from "./section.ts";
+import { serverNames, serverSentences } from "./server.ts";
 import { settingsSentences } from "./settings.ts";
 import { stemsNames, stemsSentences } from "./stems.ts";
 import { unitsNames, unitsSentences } from "./units.ts";
@@ -47,12 +50,15 @@ export const english: Catalogue = {
     ...runInSentences,
     ...cautionsSentences,
     ...planSentences,
+    ...cardSentences,
     ...commandSentences,
     ...drawingsSentences,
+    ...serverSentences,
     ...appSentences,
     ...measureSentences,
     ...settingsSentences,
     ...quantitySentences,
+    ...logbookSentences,
   },
   names: {
     ...questionNames,
@@ -74,8 +80,11 @@ export const english: Catalogue = {
     ...runInNames,
     ...cautionsNames,
     ...planNames,
+    ...cardNames,
     ...commandNames,
     ...drawingsNames,
+    ...serverNames,
     ...appNames,
+    ...logbookNames,
   },
 };

@@ -1,5 +1,5 @@
 import { type How, hows } from "@ringwright/core/uncertainty";
-import type { FieldValue, Measured, Readings } from "@ringwright/logbook";
+import type { FieldValue, Measured, Planes, Readings } from "@ringwright/logbook";
 import { nothingTyped, type Typing } from "../../parts/quantity/typing.ts";
 import type { Asks } from "./question.ts";
 
@@ -59,6 +59,11 @@ export function draftOfValue(asks: Asks, value: FieldValue | undefined): Draft {
     return typeof list[0] === "object"
       ? { typed: (list as readonly Measured[]).map(asTyped) }
       : { typed: [], chosen: list as readonly string[] };
+  }
+  // By plane, as a file may say it: corrected as readings.
+  if ("planes" in (value as object)) {
+    const { planes, how } = value as Planes;
+    return draftOfValue(asks, { readings: planes.flat(), ...(how === undefined ? {} : { how }) });
   }
   if (!("readings" in (value as object))) return { typed: [asTyped(value as Measured)] };
   const { readings, how } = value as Readings;

@@ -55,6 +55,8 @@ export async function keepAnswer(
   const key = draftKey(box.id, field);
   const typed = drafts.text(key);
   const fact = box.state.fields.get(field);
+  const nothingNew = typed === undefined && fact?.standing.length === 1;
+  if (nothingNew) return;
   if (fact?.standing.length !== 1 || JSON.stringify(standing(fact)) !== JSON.stringify(value))
     await kept.write(entryKind(field), box.id, { field, value }, happenedAt(drafts.text(happenedKey(box.id))));
   if (drafts.text(key) === typed) await drafts.drop(key);

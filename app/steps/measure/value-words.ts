@@ -1,4 +1,4 @@
-import type { FieldValue, Measured, Readings } from "@ringwright/logbook";
+import type { FieldValue, Measured, Planes, Readings } from "@ringwright/logbook";
 import type { Words } from "../../parts/words.ts";
 import { optionWord } from "./options-field.tsx";
 import type { Question } from "./question.ts";
@@ -20,7 +20,8 @@ export function valueWords(words: Words, question: Question, value: FieldValue):
       .map((one) => (typeof one === "object" ? one.typed : asks.is === "several" ? optionWord(words, question, one) : words.called(one)))
       .join(" · ");
   }
-  if (!("readings" in value)) return (value as Measured).typed;
-  const { readings, how } = value as Readings;
+  if (!("readings" in value || "planes" in value)) return (value as Measured).typed;
+  const { how } = value as Readings | Planes;
+  const readings = "planes" in value ? (value as Planes).planes.flat() : (value as Readings).readings;
   return `${readings.map(({ typed }) => typed).join(" · ")}${how === undefined ? "" : `, ${words.called(how)}`}`;
 }

@@ -1,4 +1,4 @@
-import { boxOfPlan, drawBoxSection } from "@ringwright/drawings";
+import { bare, boxOfPlan, drawBoxSection } from "@ringwright/drawings";
 import { useMemo, useState } from "preact/hooks";
 import { Frame } from "../../frame/frame.tsx";
 import { Link } from "../../frame/link.tsx";
@@ -51,7 +51,7 @@ function Row({ box }: { readonly box: Box }) {
   const plan = planOf(box);
   const drawing = useMemo(() => {
     const drawn = plan && boxOfPlan(plan, "");
-    return drawn && drawBoxSection(drawn);
+    return drawn && bare(drawBoxSection(drawn));
   }, [plan]);
   return (
     <li>
