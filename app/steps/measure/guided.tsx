@@ -64,7 +64,7 @@ export function Guided({ box, question }: { readonly box: Box; readonly question
       </p>
       <Cautions ids={cautions} />
       <div class="picture">
-        <LiveDrawing live={live} title={box.name ?? words("app-unnamed")} asked={question} />
+        <LiveDrawing live={live} title={box.name ?? words("app-unnamed")} asked={question} hidden={(draft.aside ?? 0) > 0} />
       </div>
       <div class="question">
         <h2 tabIndex={-1} ref={heading}>

@@ -3,7 +3,7 @@ import { useLayoutEffect, useMemo, useRef } from "preact/hooks";
 import { Drawing } from "../../parts/drawing.tsx";
 import { useWords } from "../../parts/words.ts";
 import type { Live } from "./live.ts";
-import { markedPart, ownDrawing, pointing, typicalDrawing } from "./picture.ts";
+import { markedPart, ownDrawing, pointing, typicalDrawing, withHidden } from "./picture.ts";
 import type { Question } from "./question.ts";
 
 /**
@@ -15,11 +15,14 @@ export function LiveDrawing({
   live,
   title,
   asked,
+  hidden = false,
   widest,
 }: {
   readonly live: Live;
   readonly title: string;
   readonly asked?: Question | undefined;
+  /** It is read again with what was read before hidden: nothing may show it. */
+  readonly hidden?: boolean;
   readonly widest?: number;
 }) {
   const words = useWords();
@@ -27,10 +30,10 @@ export function LiveDrawing({
   const fresh = useMemo(() => ownDrawing(live, title), [live, title]);
   if (fresh) good.current = fresh;
   const own = good.current;
-  const drawing = useMemo(
-    () => (own === undefined ? typicalDrawing(live, asked) : asked ? pointing(own, asked) : own),
-    [own, asked, own === undefined ? live : undefined],
-  );
+  const drawing = useMemo(() => {
+    const drawn = own === undefined ? typicalDrawing(live, asked) : asked ? pointing(own, asked) : own;
+    return hidden && asked ? withHidden(drawn, asked) : drawn;
+  }, [own, asked, hidden, own === undefined ? live : undefined]);
   useLayoutEffect(() => {
     performance.clearMeasures("live-drawing");
     performance.measure("live-drawing", { start: live.since, end: performance.now() });

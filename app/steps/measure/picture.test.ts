@@ -1,9 +1,10 @@
 import { isStem, motions } from "@ringwright/core/box";
+import { toSvg } from "@ringwright/drawings";
 import { expect, test } from "vitest";
 import { planned } from "../../kept/box.ts";
 import { cautionsAbove } from "./cautions.tsx";
 import type { Live } from "./live.ts";
-import { markedPart, ownDrawing, pointing, typicalDrawing } from "./picture.ts";
+import { markedPart, ownDrawing, pointing, typicalDrawing, withHidden } from "./picture.ts";
 import type { Known, Question } from "./question.ts";
 import { questionsFor } from "./questions.ts";
 
@@ -55,6 +56,16 @@ test("while a question is open, only what was measured is dimensioned, and what 
   if (!drawing) throw new Error("not drawn");
   expect(drawing.dimensions.some(({ ink }) => ink === "worked")).toBe(true);
   expect(pointing(drawing, asked(known, "depth")).dimensions.every(({ ink }) => ink === "measured")).toBe(true);
+});
+
+test("read again with the first hidden, the drawing does not tell it either", () => {
+  const known = { motion: "turning", shaft: of(50), bore: of(75), depth: of(92) };
+  const question = asked(known, "bore");
+  const drawing = ownDrawing(live(known), "Box");
+  if (!drawing) throw new Error("not drawn");
+  const shown = toSvg(withHidden(pointing(drawing, question), question));
+  expect(shown).not.toContain("75.0");
+  expect(toSvg(pointing(drawing, question))).toContain("75.0");
 });
 
 test("numbers that make no box draw nothing, and take no caution away", () => {

@@ -44,6 +44,15 @@ export function pointing(drawing: Drawing, asked: Question): Drawing {
   };
 }
 
+/** The same drawing with nothing in it that says what the readings put aside came to. */
+export function withHidden(drawing: Drawing, asked: Question): Drawing {
+  return {
+    ...drawing,
+    description: [],
+    dimensions: drawing.dimensions.map((one) => (isAsked(one.id, asked) ? { ...one, open: true } : one)),
+  };
+}
+
 /** The part that the question is about, by its name in the drawing: a sleeve is what the rings run on. */
 export function markedPart(drawing: Drawing, { part }: Question): string | undefined {
   const named = (id: string) => drawing.parts.some((one) => one.id === id);
