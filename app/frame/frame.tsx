@@ -31,17 +31,23 @@ export function Frame({
         {words("app-skip")}
       </a>
       <header>
-        {box === undefined ? null : (
-          <Link to={{ at: "site" }} class="back">
-            {words("app-all-boxes")}
+        <div class="ways">
+          {box === undefined && title === words("app-boxes") ? null : (
+            <Link to={{ at: "site" }} class="back">
+              {words("app-all-boxes")}
+            </Link>
+          )}
+          <Link to={{ at: "settings" }} class="back">
+            {words("app-settings")}
           </Link>
-        )}
+        </div>
         <div class="where">
           <h1>{title}</h1>
           {place === undefined ? null : <p class="quiet">{place}</p>}
         </div>
         <div class="how">
           <Units />
+          <Hands />
           <Whereabouts />
         </div>
       </header>
@@ -73,13 +79,31 @@ function Units() {
           key={system}
           type="button"
           aria-pressed={chosen === system}
-          aria-label={words(`app-${system}-long`)}
+          aria-label={`${words(`app-${system}`)}: ${words(`app-${system}-long`)}`}
           onClick={() => void preferences.keepUnits(system)}
         >
           {words(`app-${system}`)}
         </button>
       ))}
     </fieldset>
+  );
+}
+
+/** Larger keys and buttons for gloved hands, at a tap. */
+function Hands() {
+  const words = useWords();
+  const { preferences } = useWorkshop();
+  const gloves = preferences.hands.value === "gloves";
+  return (
+    <button
+      type="button"
+      class="hands"
+      aria-pressed={gloves}
+      title={words("app-gloves-long")}
+      onClick={() => void preferences.keepHands(gloves ? "bare" : "gloves")}
+    >
+      {words("app-gloves")}
+    </button>
   );
 }
 

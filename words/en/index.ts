@@ -15,14 +15,17 @@ import { lanternNames, lanternSentences } from "./lantern.ts";
 import { leakNames, leakSentences } from "./leak.ts";
 import { logbookNames, logbookSentences } from "./logbook.ts";
 import { materialsNames, materialsSentences } from "./materials.ts";
+import { measureSentences } from "./measure.ts";
 import { measuredNames, measuredSentences } from "./measured.ts";
 import { planNames, planSentences } from "./plan.ts";
+import { quantitySentences } from "./quantity.ts";
 import { questionNames, questionSentences } from "./question.ts";
 import { ringsNames, ringsSentences } from "./rings.ts";
 import { ringsStepNames, ringsStepSentences } from "./rings-step.ts";
 import { runInNames, runInSentences } from "./run-in.ts";
 import { sectionNames, sectionSentences } from "./section.ts";
 import { serverNames, serverSentences } from "./server.ts";
+import { settingsSentences } from "./settings.ts";
 import { stemsNames, stemsSentences } from "./stems.ts";
 import { unitsNames, unitsSentences } from "./units.ts";
 import { verdictsNames, verdictsSentences } from "./verdicts.ts";
@@ -56,6 +59,9 @@ export const english: Catalogue = {
     ...appSentences,
     ...ringsStepSentences,
     ...verdictsSentences,
+    ...measureSentences,
+    ...settingsSentences,
+    ...quantitySentences,
     ...logbookSentences,
   },
   names: {
