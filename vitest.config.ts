@@ -8,7 +8,7 @@ export default defineConfig({
   test: {
     // A slow machine is not a fault: tests assert counts, never seconds.
     testTimeout: 120_000,
-    include: ["{core,data,words,answers,drawings,logbook,cli,bench,scripts}/**/*.test.ts"],
+    include: ["{core,data,words,answers,drawings,logbook,app,cli,bench,scripts}/**/*.test.ts"],
     exclude: ["**/node_modules/**", "**/dist/**"],
   },
 });

@@ -5,21 +5,31 @@ import type { Storage } from "../device/storage.ts";
 /** How large what is touched is: a bare hand, or gloves. */
 export type Hands = "bare" | "gloves";
 
+/** Which keys write a number: the app's own, or those that the device brings. */
+export type Keys = "own" | "device";
+
 /** How the reader likes things shown on this device. What was measured never changes with it. */
 export class Preferences {
   readonly units: Signal<UnitSystem>;
   readonly hands: Signal<Hands>;
+  readonly keys: Signal<Keys>;
   readonly #storage: Storage;
 
-  private constructor(storage: Storage, units: UnitSystem, hands: Hands) {
+  private constructor(storage: Storage, units: UnitSystem, hands: Hands, keys: Keys) {
     this.#storage = storage;
     this.units = signal(units);
     this.hands = signal(hands);
+    this.keys = signal(keys);
   }
 
   static async open(storage: Storage): Promise<Preferences> {
-    const [units, hands] = await Promise.all([storage.get("settings", "units"), storage.get("settings", "hands")]);
-    return new Preferences(storage, units === "inch" ? "inch" : "metric", hands === "gloves" ? "gloves" : "bare");
+    const [units, hands, keys] = await Promise.all(["units", "hands", "keys"].map((name) => storage.get("settings", name)));
+    return new Preferences(
+      storage,
+      units === "inch" ? "inch" : "metric",
+      hands === "gloves" ? "gloves" : "bare",
+      keys === "device" ? "device" : "own",
+    );
   }
 
   async keepUnits(units: UnitSystem): Promise<void> {
@@ -30,5 +40,10 @@ export class Preferences {
   async keepHands(hands: Hands): Promise<void> {
     this.hands.value = hands;
     await this.#storage.put("settings", hands, "hands");
+  }
+
+  async keepKeys(keys: Keys): Promise<void> {
+    this.keys.value = keys;
+    await this.#storage.put("settings", keys, "keys");
   }
 }

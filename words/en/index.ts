@@ -15,6 +15,7 @@ import { leakNames, leakSentences } from "./leak.ts";
 import { materialsNames, materialsSentences } from "./materials.ts";
 import { measuredNames, measuredSentences } from "./measured.ts";
 import { planNames, planSentences } from "./plan.ts";
+import { quantitySentences } from "./quantity.ts";
 import { questionNames, questionSentences } from "./question.ts";
 import { ringsNames, ringsSentences } from "./rings.ts";
 import { runInNames, runInSentences } from "./run-in.ts";
@@ -47,6 +48,7 @@ export const english: Catalogue = {
     ...commandSentences,
     ...drawingsSentences,
     ...appSentences,
+    ...quantitySentences,
   },
   names: {
     ...questionNames,
