@@ -58,8 +58,16 @@ export interface Readings {
   readonly resolution?: Measured;
 }
 
+/** Readings of one dimension in several planes, and how they were taken. */
+export interface Planes {
+  readonly planes: readonly (readonly Measured[])[];
+  readonly readings?: readonly Measured[];
+  readonly how?: string;
+  readonly resolution?: Measured;
+}
+
 /** What is said about one field of a box: null is "don't know", which is an answer. */
-export type FieldValue = null | boolean | number | string | readonly string[] | Measured | readonly Measured[] | Readings;
+export type FieldValue = null | boolean | number | string | readonly string[] | Measured | readonly Measured[] | Readings | Planes;
 
 /** The body of an entry that says one field: a name of the survey in dots, such as `port.diameter`. */
 export interface FieldBody {

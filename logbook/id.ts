@@ -5,10 +5,11 @@ import { bytesToHex } from "@noble/hashes/utils.js";
  * and ten random bytes, both handed in: this package has neither clock nor chance.
  */
 export function uuidv7(ms: number, random: Uint8Array): string {
+  if (random.length < 10) throw new RangeError(`ten random bytes are needed, not ${random.length}`);
   const time = Math.min(2 ** 48 - 1, Math.max(0, Math.trunc(ms)))
     .toString(16)
     .padStart(12, "0");
-  const chance = bytesToHex(random.subarray(0, 10)).padEnd(20, "0");
+  const chance = bytesToHex(random.subarray(0, 10));
   const variant = ((Number.parseInt(chance.slice(4, 5), 16) & 0x3) | 0x8).toString(16);
   return `${time.slice(0, 8)}-${time.slice(8)}-7${chance.slice(1, 4)}-${variant}${chance.slice(5, 8)}-${chance.slice(8, 20)}`;
 }

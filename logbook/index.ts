@@ -1,10 +1,11 @@
 export { canonicalBytes, canonicalText, hashOf } from "./canonical.ts";
-export type { At, Bodies, Entry, EntryKind, FieldBody, FieldValue, Json, Measured, Readings } from "./entry.ts";
+export type { At, Bodies, Entry, EntryKind, FieldBody, FieldValue, Json, Measured, Planes, Readings } from "./entry.ts";
 export { Book } from "./fold/book.ts";
 export { fold } from "./fold/fold.ts";
 export type { BoxState, Fact, Job, Said, Shown } from "./fold/state.ts";
 export { isId, timeOfId, uuidv7 } from "./id.ts";
 export { factOf, isKnown, kinds } from "./kinds.ts";
+export { type Next, nextFor } from "./next.ts";
 export { type Fault, largestEntry, readEntry, readEntryText } from "./read.ts";
 export { disagreements, standing, surveyOf } from "./survey.ts";
 export { type Doing, type Head, noHead, type Written, writeEntry } from "./write.ts";

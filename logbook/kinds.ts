@@ -40,8 +40,13 @@ export function isKnown(kind: string): kind is EntryKind {
   return Object.hasOwn(kinds, kind);
 }
 
+/** Whether this version can read what an entry says: not where its kind, or the version of its kind, is newer. */
+export function isRead({ kind, kindVersion }: { readonly kind: string; readonly kindVersion: number }): boolean {
+  return isKnown(kind) && kindVersion <= kinds[kind].version;
+}
+
 /** The fact that an entry says; none for kinds that add up, and for what this version can't read. */
 export function factOf(entry: { readonly kind: string; readonly kindVersion: number; readonly body: unknown }): string | undefined {
-  if (!isKnown(entry.kind) || entry.kindVersion > kinds[entry.kind].version) return undefined;
+  if (!isKnown(entry.kind) || !isRead(entry)) return undefined;
   return kinds[entry.kind].fact?.(entry.body as { readonly [name: string]: Json });
 }

@@ -1,8 +1,9 @@
 import { canonicalText } from "./canonical.ts";
 import type { Entry, Json } from "./entry.ts";
 import { isId } from "./id.ts";
-import { isKnown, kinds } from "./kinds.ts";
+import { isKnown, isRead, kinds } from "./kinds.ts";
 import { isGroup } from "./shapes.ts";
+import { timeOf } from "./time.ts";
 
 /** What is wrong with something that was handed in as an entry. */
 export interface Fault {
@@ -15,6 +16,8 @@ export type Read = { readonly ok: true; readonly entry: Entry; readonly text: st
 
 /** No entry is larger, in characters of its canonical text: pictures travel beside entries, not in them. */
 export const largestEntry = 262_144;
+/** An entry names no more than this many that it comes after. */
+export const mostAfter = 1000;
 const deepest = 32;
 const unkeepable = (text: string) => text.includes("\u0000") || /\p{Surrogate}/u.test(text);
 
@@ -30,16 +33,13 @@ const members = {
   device: isId,
   seq: (json) => Number.isSafeInteger(json) && (json as number) >= 1,
   prev: (json) => json === null || (typeof json === "string" && /^[0-9a-f]{64}$/u.test(json)),
-  after: (json) => Array.isArray(json) && json.length <= 1000 && json.every((one: Json) => isId(one)),
+  after: (json) => Array.isArray(json) && json.length <= mostAfter && json.every((one: Json) => isId(one)),
   body: isGroup,
   method: (json) => json === null || (typeof json === "string" && json.length <= 200),
 } as const satisfies Readonly<Record<keyof Entry, (json: Json | undefined) => boolean>>;
 
-/** Date and time with offset, as RFC 3339 writes them. */
-const rfc3339 = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}(?:\.\d{1,9})?(?:Z|[+-]\d{2}:\d{2})$/u;
-
 function isTime(json: Json | undefined): boolean {
-  return typeof json === "string" && rfc3339.test(json) && Number.isFinite(Date.parse(json));
+  return typeof json === "string" && Number.isFinite(timeOf(json));
 }
 
 function faultInTime(at: { readonly [name: string]: Json }): string | undefined {
@@ -49,8 +49,12 @@ function faultInTime(at: { readonly [name: string]: Json }): string | undefined 
   return Object.keys(at).find((name) => !["device", "serverOffsetMs", "happened"].includes(name));
 }
 
-/** Reads the text of an entry; what names the same member twice is refused, since it is not the text of what was read. */
+/**
+ * Reads the text of an entry. Only its canonical text is taken: what names a
+ * member twice, or says a number otherwise, is not the text of what was read.
+ */
 export function readEntryText(text: string): Read {
+  if (text.length > largestEntry) return fault("", "entry-too-large");
   let json: Json;
   try {
     json = JSON.parse(text) as Json;
@@ -64,17 +68,18 @@ export function readEntryText(text: string): Read {
 /**
  * Reads an entry from JSON. Kinds and versions newer than this program pass:
  * they are kept and handed on. A text with the character U+0000 or half a
- * surrogate pair is refused, since not every store keeps those.
+ * surrogate pair is refused, since not every store keeps those, and so is -0,
+ * which canonical JSON has not.
  */
 export function readEntry(json: Json): Read {
   if (!isGroup(json)) return fault("", "entry-malformed");
   for (const [name, fits] of Object.entries(members)) if (!fits(json[name])) return fault(name, "entry-malformed");
-  const stranger = Object.keys(json).find((name) => !Object.hasOwn(members, name));
-  if (stranger !== undefined) return fault(stranger, "entry-malformed");
   const odd = oddText(json, "", 0);
   if (odd !== undefined) return fault(odd, "entry-text");
+  const stranger = Object.keys(json).find((name) => !Object.hasOwn(members, name));
+  if (stranger !== undefined) return fault(stranger, "entry-malformed");
   const entry = json as unknown as Entry;
-  if (isKnown(entry.kind) && entry.kindVersion <= kinds[entry.kind].version) {
+  if (isKnown(entry.kind) && isRead(entry)) {
     const wrong = kinds[entry.kind].body(entry.body);
     if (wrong !== undefined) return fault(`body.${wrong}`, "entry-malformed");
   }
@@ -86,16 +91,15 @@ function fault(at: string, id: Fault["id"]): Read {
   return { ok: false, fault: { at, id } };
 }
 
-/** Where a text stands that can't be kept everywhere, a number that JSON has not, or more levels than any entry needs. */
+/** Where a text stands that can't be kept everywhere, a number that canonical JSON has not, or more levels than any entry needs. */
 function oddText(json: Json, at: string, depth: number): string | undefined {
   if (typeof json === "string") return unkeepable(json) ? at : undefined;
-  if (typeof json === "number") return Number.isFinite(json) ? undefined : at;
+  if (typeof json === "number") return Number.isFinite(json) && !Object.is(json, -0) ? undefined : at;
   if (typeof json !== "object" || json === null) return undefined;
   if (depth >= deepest) return at;
   for (const [name, value] of Object.entries(json)) {
-    const place = at === "" ? name : `${at}.${name}`;
-    if (unkeepable(name)) return place;
-    const odd = oddText(value as Json, place, depth + 1);
+    if (unkeepable(name)) return at;
+    const odd = oddText(value as Json, at === "" ? name : `${at}.${name}`, depth + 1);
     if (odd !== undefined) return odd;
   }
   return undefined;

@@ -1,5 +1,6 @@
 import type { Json, Measured } from "./entry.ts";
 import { isId } from "./id.ts";
+import { startOfDay } from "./time.ts";
 
 type Group = { readonly [name: string]: Json };
 
@@ -24,12 +25,14 @@ function isMeasured(json: Json | undefined): json is Json & Measured {
   );
 }
 
+/** Readings, or planes of readings, or both, and how they were taken. */
 function isReadings(json: Json): boolean {
   return (
     isGroup(json) &&
-    only(json, ["readings", "how", "resolution"]) &&
-    Array.isArray(json.readings) &&
-    json.readings.every((reading: Json) => isMeasured(reading)) &&
+    only(json, ["readings", "planes", "how", "resolution"]) &&
+    (json.readings !== undefined || json.planes !== undefined) &&
+    (json.readings === undefined || isMeasuredList(json.readings)) &&
+    (json.planes === undefined || (Array.isArray(json.planes) && json.planes.every((plane: Json) => isMeasuredList(plane)))) &&
     (json.how === undefined || typeof json.how === "string") &&
     (json.resolution === undefined || isMeasured(json.resolution))
   );
@@ -47,9 +50,9 @@ const looks = {
   numbers: (json: Json) => Array.isArray(json) && json.every((one: Json) => typeof one === "number"),
   groups: (json: Json) => Array.isArray(json) && json.every((one: Json) => isGroup(one)),
   texts: (json: Json) => isGroup(json) && Object.values(json).every((one) => typeof one === "string"),
-  day: (json: Json) => typeof json === "string" && /^\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])$/u.test(json),
+  day: (json: Json) => typeof json === "string" && Number.isFinite(startOfDay(json)),
   hash: (json: Json) => typeof json === "string" && /^[0-9a-f]{64}$/u.test(json),
-  field: (json: Json) => typeof json === "string" && /^[a-z][\w-]*(?:\.[a-z][\w-]*){0,3}$/iu.test(json) && !json.includes("__proto__"),
+  field: (json: Json) => typeof json === "string" && /^[A-Za-z][\w-]*(?:\.[A-Za-z][\w-]*){0,3}$/u.test(json),
   reading: (json: Json) => json === null || typeof json === "number" || typeof json === "string" || isMeasured(json),
   limit: (json: Json) => json === null || typeof json === "number" || isMeasured(json),
   found: (json: Json) => isPlain(json) || isMeasured(json) || isMeasuredList(json),
@@ -60,14 +63,15 @@ type Look = keyof typeof looks;
 
 /** A body with these members, some of which may be left out, and no others. */
 export function shape(must: Readonly<Record<string, Look>>, may: Readonly<Record<string, Look>> = {}): Shape {
+  const all = { ...must, ...may };
   return (body) => {
     for (const [name, look] of Object.entries(must)) {
       const json = body[name];
       if (json === undefined || !looks[look](json)) return name;
     }
     for (const [name, json] of Object.entries(body)) {
-      const look = must[name] ?? may[name];
-      if (look === undefined || !Object.hasOwn({ ...must, ...may }, name) || !looks[look](json)) return name;
+      const look = Object.hasOwn(all, name) ? all[name] : undefined;
+      if (look === undefined || !looks[look](json)) return name;
     }
     return undefined;
   };

@@ -1,8 +1,5 @@
-import type { FieldValue, Json, Measured, Readings } from "./entry.ts";
+import type { FieldValue, Json, Measured, Planes, Readings } from "./entry.ts";
 import type { BoxState, Fact } from "./fold/state.ts";
-import { isGroup } from "./shapes.ts";
-
-type Group = { [name: string]: Json };
 
 /** Fields that name the box and are no part of what a plan is asked. */
 const beside: ReadonlySet<string> = new Set(["machine", "position", "tag"]);
@@ -11,17 +8,18 @@ const beside: ReadonlySet<string> = new Set(["machine", "position", "tag"]);
  * What is known of a box as a question for the plan, as the box file of the
  * command line would say it: `{ motion, shaft: { readings, how }, port: { diameter } }`.
  * Where devices disagree the newest is taken; `disagreements` names those fields.
+ * Where a field and a part of it are both said, `port` and `port.diameter`, the
+ * part counts, beside readings if the field says such.
  */
 export function surveyOf({ fields, limits }: BoxState): { readonly [name: string]: Json } {
-  const survey: Group = {};
+  const survey: Branch = { parts: new Map() };
   for (const [field, fact] of fields) {
     const value = standing(fact);
-    if (value === undefined || beside.has(field)) continue;
-    put(survey, field.split("."), asAsked(value));
+    if (value !== undefined && !beside.has(field)) branchAt(survey, field.split(".")).said = asAsked(value);
   }
   const set = [...limits.values()].flatMap((fact) => standing(fact) ?? []).filter(({ value }) => value !== null);
   if (set.length > 0) {
-    const houseLimits = set.map(
+    branchAt(survey, ["condition", "houseLimits"]).said = set.map(
       ({ item, value, setBy, why }): Json => ({
         item,
         ...(typeof value === "number" ? { number: value } : { value: quantity(value as Measured) }),
@@ -29,9 +27,8 @@ export function surveyOf({ fields, limits }: BoxState): { readonly [name: string
         ...(why === undefined ? {} : { why }),
       }),
     );
-    put(survey, ["condition", "houseLimits"], houseLimits);
   }
-  return survey;
+  return groupOf(survey);
 }
 
 /** Fields that two devices said differently, neither having seen the other. */
@@ -44,32 +41,46 @@ export function standing<Value>(fact: Fact<Value> | undefined): Value | undefine
   return fact?.standing[0]?.value;
 }
 
-function put(group: Group, [name = "", ...rest]: readonly string[], value: Json): void {
-  if (rest.length === 0) {
-    group[name] = value;
-    return;
-  }
-  const inner = group[name];
-  const next: Group = isGroup(inner) ? { ...inner } : {};
-  group[name] = next;
-  put(next, rest, value);
+/** A name of the survey: what was said of it, and of its parts. Kept in maps, so that no name can be a word of the language. */
+interface Branch {
+  said?: Json;
+  readonly parts: Map<string, Branch>;
+}
+
+function branchAt(from: Branch, path: readonly string[]): Branch {
+  return path.reduce((branch, name) => {
+    const part = branch.parts.get(name) ?? { parts: new Map() };
+    branch.parts.set(name, part);
+    return part;
+  }, from);
+}
+
+function groupOf({ said, parts }: Branch): { readonly [name: string]: Json } {
+  const beneath = [...parts].map(([name, branch]) => [name, branch.parts.size > 0 ? groupOf(branch) : (branch.said ?? null)] as const);
+  return { ...(isTaken(said) ? said : {}), ...Object.fromEntries(beneath) };
+}
+
+/** Whether a field says how something was measured, which its parts can add to: `shaft` with `shaft.how`. */
+function isTaken(said: Json | undefined): said is { readonly [name: string]: Json } {
+  return typeof said === "object" && said !== null && ("readings" in said || "planes" in said);
 }
 
 function quantity({ value, unit }: Measured): Json {
   return { value, unit };
 }
 
-function isReadings(value: FieldValue): value is Readings {
-  return typeof value === "object" && value !== null && "readings" in value;
+function isReadings(value: FieldValue): value is Readings | Planes {
+  return typeof value === "object" && value !== null && ("readings" in value || "planes" in value);
 }
 
 function asAsked(value: FieldValue): Json {
   if (typeof value !== "object" || value === null) return value;
   if (Array.isArray(value)) return (value as readonly (string | Measured)[]).map((one) => (typeof one === "string" ? one : quantity(one)));
   if (!isReadings(value)) return quantity(value as Measured);
-  const { readings, how, resolution } = value;
+  const { readings, planes, how, resolution } = { planes: undefined, ...value };
   return {
-    readings: readings.map(quantity),
+    ...(readings === undefined ? {} : { readings: readings.map(quantity) }),
+    ...(planes === undefined ? {} : { planes: planes.map((plane) => plane.map(quantity)) }),
     ...(how === undefined ? {} : { how }),
     ...(resolution === undefined ? {} : { resolution: quantity(resolution) }),
   };

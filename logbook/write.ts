@@ -1,4 +1,5 @@
-import { canonicalBytes, canonicalText, hashOf } from "./canonical.ts";
+import { utf8ToBytes } from "@noble/hashes/utils.js";
+import { canonicalText, hashOf } from "./canonical.ts";
 import type { At, Bodies, Entry, EntryKind, Json } from "./entry.ts";
 import { timeOfId, uuidv7 } from "./id.ts";
 import { kinds } from "./kinds.ts";
@@ -36,11 +37,13 @@ export interface Written {
 
 /**
  * Makes the next entry of a device's chain. Its id is later than those of all
- * entries that it comes after, even where a clock stands wrong. Throws when
+ * entries that it comes after or crosses out, even where a clock stands wrong,
+ * so that a list by id reads in order. Throws when
  * the caller hands in a body that is none of its kind: a mistake in the program.
  */
 export function writeEntry<Kind extends EntryKind>(doing: Doing<Kind>, head: Head, ms: number, random: Uint8Array): Written {
-  const latest = doing.after.reduce((last, id) => Math.max(last, timeOfId(id) + 1), 0);
+  const crossed = doing.kind === "crossed-out" ? [(doing.body as Bodies["crossed-out"]).entry] : [];
+  const latest = [...doing.after, ...crossed].reduce((last, id) => Math.max(last, timeOfId(id) + 1), 0);
   const entry: Entry = {
     v: 1,
     id: uuidv7(Math.max(ms, latest), random),
@@ -59,5 +62,5 @@ export function writeEntry<Kind extends EntryKind>(doing: Doing<Kind>, head: Hea
   };
   const read = readEntry(JSON.parse(canonicalText(entry)) as Json);
   if (!read.ok) throw new Error(`not an entry: ${read.fault.id} at ${read.fault.at}`);
-  return { entry: read.entry, text: read.text, head: { seq: entry.seq, hash: hashOf(canonicalBytes(read.entry)) } };
+  return { entry: read.entry, text: read.text, head: { seq: entry.seq, hash: hashOf(utf8ToBytes(read.text)) } };
 }

@@ -1,7 +1,18 @@
 import type { Entry } from "../entry.ts";
 import { factOf } from "../kinds.ts";
+import { mostAfter } from "../read.ts";
 import { fold } from "./fold.ts";
+import { gaveWay } from "./links.ts";
+import { theOneThatCounts } from "./standing.ts";
 import type { BoxState } from "./state.ts";
+
+/** Entries about one box, and those of each fact among them. */
+interface About {
+  readonly entries: Set<Entry>;
+  readonly facts: Map<string, Set<Entry>>;
+  /** What they add up to, while nothing new came. */
+  state?: BoxState | undefined;
+}
 
 /**
  * All entries of a site as they come in, one by one or in heaps, in any order
@@ -9,22 +20,40 @@ import type { BoxState } from "./state.ts";
  */
 export class Book {
   readonly #entries = new Map<string, Entry>();
-  readonly #byBox = new Map<string | null, Entry[]>();
-  readonly #states = new Map<string | null, BoxState>();
+  readonly #boxes = new Map<string | null, About>();
 
   /** Takes entries in; tells which boxes they changed. */
   add(entries: Iterable<Entry>): ReadonlySet<string | null> {
     const changed = new Set<string | null>();
     for (const entry of entries) {
-      if (this.#entries.has(entry.id)) continue;
+      const known = this.#entries.get(entry.id);
+      if (known) {
+        if (theOneThatCounts(known, entry) === known) continue;
+        this.#forget(known);
+        changed.add(known.box);
+      }
       this.#entries.set(entry.id, entry);
-      const about = this.#byBox.get(entry.box);
-      if (about) about.push(entry);
-      else this.#byBox.set(entry.box, [entry]);
-      this.#states.delete(entry.box);
+      const about = this.#about(entry.box);
+      about.entries.add(entry);
+      about.state = undefined;
+      const fact = factOf(entry);
+      if (fact !== undefined) about.facts.set(fact, (about.facts.get(fact) ?? new Set()).add(entry));
       changed.add(entry.box);
     }
     return changed;
+  }
+
+  #about(box: string | null): About {
+    const about = this.#boxes.get(box) ?? { entries: new Set(), facts: new Map() };
+    this.#boxes.set(box, about);
+    return about;
+  }
+
+  #forget(entry: Entry): void {
+    const about = this.#about(entry.box);
+    about.entries.delete(entry);
+    about.facts.get(factOf(entry) ?? "")?.delete(entry);
+    about.state = undefined;
   }
 
   /** How many entries there are. */
@@ -38,32 +67,33 @@ export class Book {
 
   /** Every box that an entry is about, in the order of their ids. */
   boxes(): readonly string[] {
-    return [...this.#byBox.keys()].filter((box): box is string => box !== null).sort();
+    return [...this.#boxes].flatMap(([box, { entries }]) => (box === null || entries.size === 0 ? [] : [box])).sort();
   }
 
   /** What the entries of a box add up to; of the site itself for null. */
   state(box: string | null): BoxState {
-    const known = this.#states.get(box);
-    if (known) return known;
-    const state = fold(box, this.#byBox.get(box) ?? []);
-    this.#states.set(box, state);
-    return state;
+    const about = this.#boxes.get(box);
+    if (!about) return fold(box, []);
+    about.state ??= fold(box, [...about.entries]);
+    return about.state;
   }
 
-  /** The entries that a new one of the same fact comes after: those that nobody has followed up yet. */
+  /**
+   * The entries that a new one of the same fact comes after: those that nobody
+   * has followed up yet, crossed out or not. Never more than an entry can name;
+   * the rest is then left for the next one.
+   */
   headsOf(said: {
     readonly box: string | null;
     readonly kind: string;
     readonly kindVersion: number;
     readonly body: unknown;
   }): readonly string[] {
-    const fact = factOf(said);
-    if (fact === undefined) return [];
-    const same = (this.#byBox.get(said.box) ?? []).filter((entry) => factOf(entry) === fact);
-    const followed = new Set(same.flatMap(({ id, after }) => after.filter((before) => before < id)));
+    const same = [...(this.#boxes.get(said.box)?.facts.get(factOf(said) ?? "") ?? [])];
+    const followed = gaveWay(same, () => true);
     return same
-      .filter(({ id }) => !followed.has(id))
-      .map(({ id }) => id)
-      .sort();
+      .flatMap(({ id }) => (followed.has(id) ? [] : [id]))
+      .sort()
+      .slice(0, mostAfter);
   }
 }

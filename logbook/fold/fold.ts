@@ -1,21 +1,26 @@
 import type { Bodies, Entry, EntryKind, FieldValue } from "../entry.ts";
-import { factOf, isKnown, kinds } from "../kinds.ts";
-import { crossings, factFrom, newestFirst, saidBy, shownAt } from "./standing.ts";
-import type { BoxState, Fact, Job, Said, Shown } from "./state.ts";
+import { factOf, isRead } from "../kinds.ts";
+import { jobsOf } from "./jobs.ts";
+import { crossings, factFrom, newestFirst, saidBy, theOneThatCounts } from "./standing.ts";
+import type { BoxState, Fact, Said, Shown } from "./state.ts";
 
 /**
  * What the entries of one box add up to. Any order and any repetition of the
  * same entries gives the same state.
  */
 export function fold(box: string | null, given: readonly Entry[]): BoxState {
-  const entries = [...new Map(given.filter((entry) => entry.box === box).map((entry) => [entry.id, entry])).values()].sort(newestFirst);
+  const entries = newestFirst(eachOnce(given)).filter((entry) => entry.box === box);
   const crossedOut = crossings(entries);
-  const facts = grouped(entries);
+  const facts = new Map<string, Entry[]>();
+  const counting = new Map<string, Entry[]>();
+  for (const entry of entries) {
+    if (!isRead(entry)) continue;
+    const fact = factOf(entry);
+    if (fact !== undefined) listed(facts, fact, entry);
+    else if (!crossedOut.has(entry.id)) listed(counting, entry.kind, entry);
+  }
   const standing = <Kind extends EntryKind>(kind: Kind): readonly Said<Bodies[Kind]>[] =>
-    entries
-      .filter((entry) => entry.kind === kind && entry.kindVersion <= kinds[kind].version && !crossedOut.has(entry.id))
-      .map((entry) => saidBy(entry, entry.body as unknown as Bodies[Kind]))
-      .reverse();
+    (counting.get(kind) ?? []).map((entry) => saidBy(entry, entry.body as unknown as Bodies[Kind])).reverse();
   const factsOf = <Value>(prefix: string, read: (entry: Entry) => Value): ReadonlyMap<string, Fact<Value>> =>
     new Map(
       [...facts]
@@ -27,7 +32,7 @@ export function fold(box: string | null, given: readonly Entry[]): BoxState {
     box,
     fields: factsOf("field:", (entry) => entry.body.value as FieldValue),
     limits: factsOf("limit:", (entry) => entry.body as unknown as Bodies["limit-set"]),
-    jobs: jobsOf(entries, facts, crossedOut),
+    jobs: jobsOf(facts, crossedOut),
     readings: standing("reading"),
     adjustments: standing("adjustment"),
     bridges: standing("bridge"),
@@ -38,68 +43,19 @@ export function fold(box: string | null, given: readonly Entry[]): BoxState {
     signatures: standing("signed"),
     entries: entries.map((entry): Shown => {
       const crossedOutBy = crossedOut.get(entry.id);
-      const newer = !isKnown(entry.kind) || entry.kindVersion > kinds[entry.kind].version;
-      return { entry, ...(crossedOutBy === undefined ? {} : { crossedOutBy }), ...(newer ? { newer } : {}) };
+      return { entry, ...(crossedOutBy === undefined ? {} : { crossedOutBy }), ...(isRead(entry) ? {} : { newer: true }) };
     }),
   };
 }
 
-function grouped(entries: readonly Entry[]): ReadonlyMap<string, readonly Entry[]> {
-  const facts = new Map<string, Entry[]>();
-  for (const entry of entries) {
-    const fact = factOf(entry);
-    if (fact === undefined) continue;
-    const said = facts.get(fact);
-    if (said) said.push(entry);
-    else facts.set(fact, [entry]);
-  }
-  return facts;
+function eachOnce(given: readonly Entry[]): Iterable<Entry> {
+  const byId = new Map<string, Entry>();
+  for (const entry of given) byId.set(entry.id, theOneThatCounts(byId.get(entry.id) ?? entry, entry));
+  return byId.values();
 }
 
-interface Begun {
-  begun: Entry;
-  readonly steps: Map<string, Fact<Bodies["fit-step"]>>;
-  started?: Said<Bodies["started"]>;
-}
-
-/** The fitting jobs of a box, oldest first. */
-function jobsOf(
-  entries: readonly Entry[],
-  facts: ReadonlyMap<string, readonly Entry[]>,
-  crossedOut: ReadonlyMap<string, string>,
-): readonly Job[] {
-  const jobs = new Map<string, Begun>();
-  const jobOf = (id: string, entry: Entry) => {
-    const job: Begun = jobs.get(id) ?? { begun: entry, steps: new Map() };
-    jobs.set(id, job);
-    if (shownAt(entry) < shownAt(job.begun)) job.begun = entry;
-    return job;
-  };
-  for (const entry of entries) {
-    if (entry.kind !== "fit-step" || entry.kindVersion !== 1 || crossedOut.has(entry.id)) continue;
-    const { job: id, step } = entry.body as unknown as Bodies["fit-step"];
-    const job = jobOf(id, entry);
-    if (job.steps.has(step)) continue;
-    const fact = facts.get(`step:${id}:${step}`) ?? [];
-    job.steps.set(
-      step,
-      factFrom(fact, crossedOut, (one) => one.body as unknown as Bodies["fit-step"]),
-    );
-  }
-  for (const [name, said] of facts) {
-    if (!name.startsWith("started:")) continue;
-    const [first] = factFrom(said, crossedOut, (one) => one.body as unknown as Bodies["started"]).standing;
-    const entry = said.find(({ id }) => id === first?.entry);
-    if (first && entry) jobOf(first.value.job, entry).started = first;
-  }
-  return [...jobs]
-    .sort(([, one], [, other]) => shownAt(one.begun) - shownAt(other.begun) || (one.begun.id < other.begun.id ? -1 : 1))
-    .map(
-      ([id, { begun, steps, started }]): Job => ({
-        id,
-        begun: begun.at.happened ?? begun.at.device,
-        steps: new Map([...steps].sort(([one], [other]) => (one < other ? -1 : 1))),
-        ...(started === undefined ? {} : { started }),
-      }),
-    );
+function listed(lists: Map<string, Entry[]>, name: string, entry: Entry): void {
+  const list = lists.get(name);
+  if (list) list.push(entry);
+  else lists.set(name, [entry]);
 }

@@ -12,6 +12,7 @@ import { glandNames, glandSentences } from "./gland.ts";
 import { heatNames, heatSentences } from "./heat.ts";
 import { lanternNames, lanternSentences } from "./lantern.ts";
 import { leakNames, leakSentences } from "./leak.ts";
+import { logbookNames, logbookSentences } from "./logbook.ts";
 import { materialsNames, materialsSentences } from "./materials.ts";
 import { measuredNames, measuredSentences } from "./measured.ts";
 import { planNames, planSentences } from "./plan.ts";
@@ -49,6 +50,7 @@ export const english: Catalogue = {
     ...drawingsSentences,
     ...appSentences,
     ...quantitySentences,
+    ...logbookSentences,
   },
   names: {
     ...questionNames,
@@ -73,5 +75,6 @@ export const english: Catalogue = {
     ...commandNames,
     ...drawingsNames,
     ...appNames,
+    ...logbookNames,
   },
 };

@@ -1,0 +1,31 @@
+const rfc3339 =
+  /^(?<date>\d{4}-\d{2}-\d{2})T(?<hour>\d{2}):(?<min>\d{2}):(?<second>\d{2})(?:\.(?<part>\d{1,9}))?(?:Z|(?<sign>[+-])(?<ahead>\d{2}):(?<aheadMin>\d{2}))$/u;
+const day = /^(\d{4})-(\d{2})-(\d{2})$/u;
+const minute = 60_000;
+/** 400 years. */
+const cycle = 146_097 * 24 * 60 * minute;
+
+/**
+ * Date and time with offset, as RFC 3339 writes them, in milliseconds since
+ * 1970; not a number for what is none. Read here and not by the engine, since
+ * engines quarrel over a 30 February, and all devices must read the same.
+ */
+export function timeOf(text: string): number {
+  const groups = rfc3339.exec(text)?.groups;
+  if (!groups) return Number.NaN;
+  const number = (name: string) => Number(groups[name] ?? 0);
+  const [hour, min, second, ahead, aheadMin] = [number("hour"), number("min"), number("second"), number("ahead"), number("aheadMin")];
+  if (hour > 23 || min > 59 || second > 59 || ahead > 23 || aheadMin > 59) return Number.NaN;
+  const behind = (ahead * 60 + aheadMin) * (groups.sign === "-" ? 1 : -1);
+  const part = Number((groups.part ?? "").padEnd(3, "0").slice(0, 3));
+  return startOfDay(groups.date ?? "") + (hour * 60 + min + behind) * minute + second * 1000 + part;
+}
+
+/** The start of a day such as 2031-04-30 by universal time, in milliseconds since 1970; not a number for what is no day. */
+export function startOfDay(text: string): number {
+  const [year = Number.NaN, month = 0, date = 0] = day.exec(text)?.slice(1).map(Number) ?? [];
+  // The calendar repeats every 400 years; this way the years before 100 are none of the last century.
+  const near = new Date(Date.UTC(2000 + (year % 400), month - 1, date));
+  if (near.getUTCMonth() !== month - 1 || near.getUTCDate() !== date) return Number.NaN;
+  return near.getTime() + (Math.floor(year / 400) - 5) * cycle;
+}
