@@ -5,7 +5,7 @@ export { paint, sizeOf } from "./canvas/paint.ts";
 export { type CutStrip, drawCutStrip } from "./cut-strip.ts";
 export { boxOfPlan, jointClockOfPlan, pushOfPlan, stripOfPlan } from "./from-plan.ts";
 export { drawJointClock, type JointClock } from "./joint-clock.ts";
-export { colours, type Stroke } from "./pens.ts";
+export { colours, type Stroke, strokeOf } from "./pens.ts";
 export type { Drawing, Family, Point } from "./shapes.ts";
 export { type LaidOut, scaleText, sheetOf } from "./sheet/sheet-of.ts";
 export { drawStressCurve, type StressCurve } from "./stress-curve.ts";

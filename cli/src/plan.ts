@@ -6,6 +6,7 @@ import { say } from "@ringwright/words";
 import { readBoxFile } from "./box-file.ts";
 import { exits } from "./exits.ts";
 import { planText } from "./plan/plan-text.ts";
+import { type CardAsked, writeCard } from "./plan-card.ts";
 import { type DrawingFiles, writeDrawings } from "./plan-drawings.ts";
 import { refusalText } from "./refusal-text.ts";
 import type { Streams } from "./streams.ts";
@@ -18,6 +19,8 @@ const options = {
   clock: { type: "string" },
   strip: { type: "string" },
   push: { type: "string" },
+  card: { type: "string" },
+  paper: { type: "string" },
 } as const;
 
 /** `ringwright plan FILE`: the whole plan for a box. */
@@ -42,6 +45,7 @@ export async function planCommand(words: readonly string[], streams: Streams): P
   else streams.out(planText(found, { system: asked.units, workings: asked.workings }));
   const drawn = await writeDrawings(found.value, asked.drawings, asked.units, streams);
   for (const { line } of drawn) streams.err(`${line}\n`);
+  if (asked.card) streams.err(`${await writeCard(found, asked.card, asked.units, streams)}\n`);
   return drawn.some(({ failed }) => failed) ? exits.malformed : exits.ok;
 }
 
@@ -51,15 +55,24 @@ interface Asked {
   readonly workings: boolean;
   readonly units: "metric" | "inch";
   readonly drawings: DrawingFiles;
+  readonly card: CardAsked | undefined;
 }
 
 function readWords(words: readonly string[]): Asked | string {
   try {
     const { values, positionals } = parseArgs({ args: [...words], options, allowPositionals: true, strict: true });
-    const { units = "metric", json = false, workings = false, ...drawings } = values;
+    const { units = "metric", json = false, workings = false, card, paper = "a4", ...drawings } = values;
     if (positionals.length !== 1) return say({ id: "command-one-file" });
     if (units !== "metric" && units !== "inch") return say({ id: "command-units", with: { given: units } });
-    return { file: positionals[0] ?? "-", json, workings, units, drawings };
+    if (paper !== "a4" && paper !== "letter") return say({ id: "command-paper", with: { given: paper } });
+    return {
+      file: positionals[0] ?? "-",
+      json,
+      workings,
+      units,
+      drawings,
+      card: card === undefined ? undefined : { file: card, paper },
+    };
   } catch (error) {
     return error instanceof Error ? error.message : String(error);
   }

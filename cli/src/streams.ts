@@ -6,14 +6,17 @@ export interface Streams {
   err(text: string): void;
   /** A file's text, or standard input for `-`. */
   read(path: string): string;
-  write(path: string, text: string): void;
+  write(path: string, content: string | Uint8Array): void;
+  /** The moment that stands on what is issued. */
+  now(): Date;
 }
 
 export const terminal: Streams = {
   out: (text) => writeAll(1, text),
   err: (text) => writeAll(2, text),
   read: (path) => (path === "-" ? readAll(0) : readFileSync(path, "utf8")),
-  write: (path, text) => writeFileSync(path, text),
+  write: (path, content) => writeFileSync(path, content),
+  now: () => new Date(),
 };
 
 function codeOf(error: unknown): unknown {

@@ -7,7 +7,7 @@ import { layOut, type Sheet } from "./lay-out.ts";
 export interface SheetOptions {
   /** Millimetres of paper, or of screen where a CSS pixel is 1/96 in; the drawing is made as large as fits. 180 when neither this nor a scale is given. */
   readonly width?: number;
-  /** Millimetres of paper for one of the real thing: 0.5 is 1:2. Used instead of a width. */
+  /** Millimetres of paper for one of the real thing: 0.5 is 1:2. A width beside it is then the least the page has, for what stands under the drawing. */
   readonly scale?: number;
   /** Font size of ordinary text, mm; when not given 3.4 on a phone's width, up to 4.4 on a desktop's. */
   readonly textSize?: number;
@@ -34,7 +34,7 @@ export function sheetOf(drawing: Drawing, options: SheetOptions = {}): LaidOut {
   const width = bounded(options.width, 180, 10, 5000);
   const size = bounded(options.textSize, scale === undefined ? Math.min(4.4, Math.max(3.4, 2.9 + width / 200)) : 3.5, 1, 20);
   const sheet = layOut(drawing, {
-    ...(scale === undefined ? { width } : { scale, stated: scaleText(scale) }),
+    ...(scale === undefined ? { width } : { scale, stated: scaleText(scale), ...(options.width === undefined ? {} : { width }) }),
     size,
     show,
     heading: options.heading ?? true,

@@ -10,6 +10,8 @@ export const commandSentences: Readonly<Record<string, string>> = {
       --clock joints.svg             where each joint goes
       --strip strip.svg              the strip to cut
       --push push.svg                how much of a further push reaches each ring
+      --card card.pdf                the card to take along where no device may go, with room to write
+      --paper a4|letter              the card's paper (default: a4)
       --json                         the plan as data
   ringwright answers                 every question that can be asked, with its schema
   ringwright answer NAME             one answer: the question as JSON on standard input
@@ -19,6 +21,7 @@ Exit: 0 answered · 2 the question is malformed · 3 no answer is possible (the 
   "command-unknown": "There is no command “{command}”.",
   "command-one-file": "Name one box file, or - for standard input.",
   "command-units": "--units: “{given}” is neither metric nor inch.",
+  "command-paper": "--paper: “{given}” is neither a4 nor letter.",
   "refusal-field": "field",
   "refusal-given": "given",
   "refusal-allowed": "allowed",

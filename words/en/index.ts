@@ -1,6 +1,7 @@
 import type { Catalogue } from "../catalogue.ts";
 import { appNames, appSentences } from "./app.ts";
 import { boxNames, boxSentences } from "./box.ts";
+import { cardNames, cardSentences } from "./card.ts";
 import { cautionsNames, cautionsSentences } from "./cautions.ts";
 import { commandNames, commandSentences } from "./command.ts";
 import { cutNames, cutSentences } from "./cut.ts";
@@ -46,6 +47,7 @@ export const english: Catalogue = {
     ...runInSentences,
     ...cautionsSentences,
     ...planSentences,
+    ...cardSentences,
     ...commandSentences,
     ...drawingsSentences,
     ...appSentences,
@@ -72,6 +74,7 @@ export const english: Catalogue = {
     ...runInNames,
     ...cautionsNames,
     ...planNames,
+    ...cardNames,
     ...commandNames,
     ...drawingsNames,
     ...appNames,

@@ -171,6 +171,7 @@ export const planSentences: Readonly<Record<string, string>> = {
   "plan-step-until": "until {until}",
   "plan-step-cannot": "Can't do it? Say why: {reasons}.",
   "plan-step-cannot-once": "On any step: can't do it? Write why, who owns the make-do, and until when. Steps marked ■ have no way past.",
+  "plan-rate-unit": "a minute",
   "plan-group-kit": "Kit",
   "plan-group-isolate": "Lock off and prove",
   "plan-group-open": "Open, old rings out",

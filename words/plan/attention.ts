@@ -1,5 +1,6 @@
 import { answerOf, type Plan } from "@ringwright/core/plan";
 import type { Found } from "@ringwright/core/workings";
+import { inputName } from "../say.ts";
 import type { PlanPage } from "./page.ts";
 
 /** How it moves, and what may not go there: before anyone measures anything. */
@@ -43,10 +44,27 @@ export function notesText(page: PlanPage, { warnings }: Found<Plan>): void {
   for (const sentence of new Set(said.map((warning) => page.sentence(warning.says)))) page.line(sentence, "·");
 }
 
-/** What was not known, and what it would settle. */
-export function gapsText(page: PlanPage, { gaps: open }: Plan): void {
-  if (open.length === 0) return;
+/** Something that was not known, and the parts of the plan that it would settle. */
+export interface GapText {
+  /** As the box file names it, where it has no other name. */
+  readonly field: string;
+  /** In words. */
+  readonly called: string;
+  readonly parts: readonly string[];
+}
+
+/** What was not known. */
+export function gapsText(page: PlanPage, { gaps }: Plan): readonly GapText[] {
+  return gaps.map(({ field, parts }) => ({
+    field: page.name(field),
+    called: inputName(field),
+    parts: parts.map((part) => page.name(part)),
+  }));
+}
+
+/** The same as a section. */
+export function gapsSection(page: PlanPage, plan: Plan): void {
+  if (plan.gaps.length === 0) return;
   page.heading("plan-heading-gaps");
-  for (const { field, parts } of open)
-    page.line(page.words("plan-gap-line", { field: page.name(field), parts: parts.map((part) => page.name(part)).join(", ") }), "?");
+  for (const { field, parts } of gapsText(page, plan)) page.line(page.words("plan-gap-line", { field, parts: parts.join(", ") }), "?");
 }

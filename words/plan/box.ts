@@ -31,7 +31,7 @@ export function boxText(page: PlanPage, { box, survey }: Plan): void {
 function dimension(page: PlanPage, id: string, part: Dimension): void {
   const found = answerOf(part);
   if (!found) {
-    page.row(page.words(id), page.words("plan-verdict-not-measured"));
+    page.row(page.words(id), page.words("plan-verdict-not-measured"), undefined, { blank: true });
     return;
   }
   const notes = [
@@ -41,7 +41,7 @@ function dimension(page: PlanPage, id: string, part: Dimension): void {
     ...(found.outOfRound === undefined ? [] : [page.words("plan-out-of-round", { value: page.length(found.outOfRound, 2) })]),
     ...(found.taper === undefined ? [] : [page.words("plan-taper", { value: page.length(found.taper, 2) })]),
   ];
-  page.row(page.words(id), page.uncertain(found.mean), notes.join(", "), undefined, "measured");
+  page.row(page.words(id), page.uncertain(found.mean), notes.join(", "), { by: "measured" });
 }
 
 /** Remarks after one another, each without its full stop but the last as it came. */
@@ -84,7 +84,11 @@ export function conditionText(page: PlanPage, { box }: Plan): void {
         : []),
       ...(verdict.verdict === "good" || verdict.verdict === "not-measured" ? [] : verdict.advice.map((id) => page.words(id))),
     ]);
-    page.row(page.name(verdict.id), shown, word, note, "measured");
+    page.row(page.name(verdict.id), shown, word, {
+      under: note,
+      by: "measured",
+      ...(verdict.verdict === "not-measured" ? { blank: true } : verdict.verdict === "good" ? {} : { asks: true }),
+    });
   }
   page.workings(page.words("plan-heading-condition"), box.condition);
 }

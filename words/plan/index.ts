@@ -1,7 +1,7 @@
 import type { Plan } from "@ringwright/core/plan";
 import type { UnitSystem } from "@ringwright/core/units";
 import type { Found } from "@ringwright/core/workings";
-import { attentionText, gapsText, mindText, notesText } from "./attention.ts";
+import { attentionText, type GapText, gapsSection, gapsText, mindText, notesText } from "./attention.ts";
 import { boxText, conditionText, sectionText } from "./box.ts";
 import { glandText } from "./gland.ts";
 import { packingText } from "./packing.ts";
@@ -25,6 +25,7 @@ export interface PlanInWords {
   readonly groups: readonly StepGroupText[];
   readonly stopRules: readonly string[];
   readonly sources: readonly SourceText[];
+  readonly gaps: readonly GapText[];
 }
 
 /**
@@ -48,7 +49,7 @@ export function planInWords(found: Found<Plan>, system: UnitSystem): PlanInWords
   heatText(page, plan);
   packingText(page, plan);
   notesText(page, found);
-  gapsText(page, plan);
+  gapsSection(page, plan);
   const { survey } = plan;
   const first = [`plan-motion-${survey.motion}`, `plan-release-${survey.release ?? "unknown"}`, `plan-zone-${survey.zone ?? "unknown"}`];
   return {
@@ -58,5 +59,6 @@ export function planInWords(found: Found<Plan>, system: UnitSystem): PlanInWords
     groups: stepGroupsText(page, plan),
     stopRules: stopRulesText(page, plan),
     sources: sourcesText(page, found),
+    gaps: gapsText(page, plan),
   };
 }

@@ -21,12 +21,12 @@ export function packingText(page: PlanPage, { chosen }: Plan): void {
       page.under(page.sentence(reason.says), "·");
   });
   const rest = found.ranked.slice(shownInFull);
-  if (rest.length > 0) page.line(rest.map((candidate) => page.name(candidate.style)).join(", "), `${shownInFull + 1}+`);
-  if (found.rejected.length > 0) page.line(page.words("plan-packing-rejected"));
+  if (rest.length > 0) page.aside(rest.map((candidate) => page.name(candidate.style)).join(", "), { point: `${shownInFull + 1}+` });
+  if (found.rejected.length > 0) page.aside(page.words("plan-packing-rejected"));
   for (const rejected of found.rejected) {
     const why = `${page.sentence(rejected.binding.says)}${remembered(page, rejected.binding.seen)}`;
     if (chosen.asked && rejected.style === taken) page.mark(page.words("plan-packing-asked-rejected", { why }));
-    page.under(`${page.name(rejected.style)}: ${why}`);
+    page.aside(`${page.name(rejected.style)}: ${why}`, { under: true });
   }
   page.workings(page.words("plan-heading-packing"), chosen.materials);
 }

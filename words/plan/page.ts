@@ -11,13 +11,20 @@ export interface PlanRow {
   /** A remark of its own under the row. */
   readonly under?: string;
   readonly by: "measured" | "worked";
+  /** It was not measured: on paper there is room to write it. */
+  readonly blank?: true;
+  /** The note asks for something. */
+  readonly asks?: true;
 }
+
+/** What a row has beside label, value and note. */
+type RowMarks = Partial<Pick<PlanRow, "under" | "by" | "blank" | "asks">>;
 
 /** One piece of a plan as a person reads it, before anyone has decided where it stands on a page. */
 export type PlanBlock =
   | { readonly kind: "row"; readonly row: PlanRow }
-  /** A line; `point` stands before it: a number, a dot, a question mark. Under: it belongs to the line above. */
-  | { readonly kind: "line"; readonly text: string; readonly point?: string; readonly under?: boolean }
+  /** A line; `point` stands before it: a number, a dot, a question mark. Under: it belongs to the line above. Aside: can be left out where room is short. */
+  | { readonly kind: "line"; readonly text: string; readonly point?: string; readonly under?: boolean; readonly aside?: true }
   /** What needs a hand, or can hurt one. */
   | { readonly kind: "mark"; readonly text: string }
   /** The workings of what stands before it. */
@@ -98,8 +105,8 @@ export class PlanPage {
     this.#sections.push({ id: id.replace(/^plan-heading-/u, ""), heading: this.words(id), blocks: [] });
   }
 
-  row(label: string, value: string, note?: string, under?: string, by: PlanRow["by"] = "worked"): void {
-    this.#add({ kind: "row", row: { label, value, ...(note ? { note } : {}), ...(under ? { under } : {}), by } });
+  row(label: string, value: string, note?: string, { under, by = "worked", ...marks }: RowMarks = {}): void {
+    this.#add({ kind: "row", row: { label, value, ...(note ? { note } : {}), ...(under ? { under } : {}), by, ...marks } });
   }
 
   line(text: string, point?: string): void {
@@ -109,6 +116,11 @@ export class PlanPage {
   /** A line that belongs to the one above it. */
   under(text: string, point?: string): void {
     this.#add({ kind: "line", text, under: true, ...(point === undefined ? {} : { point }) });
+  }
+
+  /** A line that can be left out where room is short, beside the others or under one. */
+  aside(text: string, as: { readonly point?: string; readonly under?: boolean } = {}): void {
+    this.#add({ kind: "line", text, ...as, aside: true });
   }
 
   mark(text: string): void {

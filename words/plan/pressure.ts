@@ -19,16 +19,14 @@ export function pressureText(page: PlanPage, { pressures, survey }: Plan): void 
         page.words("plan-flush-now"),
         page.value("pressure", survey.flush.set, { digits: 2 }),
         page.words(`plan-flush-${flush.present}`),
-        undefined,
-        "measured",
+        { by: "measured" },
       );
     if (survey.flush?.supply !== undefined && flush.reaches && flush.reaches !== "yes")
       page.row(
         page.words("plan-flush-supply"),
         page.value("pressure", survey.flush.supply, { digits: 2 }),
         page.words(`plan-flush-reach-${flush.reaches}`),
-        undefined,
-        "measured",
+        { by: "measured" },
       );
   }
   const vapour = answerOf(pressures.vapour);

@@ -8,7 +8,7 @@ export interface SourceText {
   readonly title: string;
   /** Read, quoted, from memory, worked out here, common practice. */
   readonly seen: string;
-  /** Places inside it. */
+  /** Places inside it; none for what is our own or nobody's. */
   readonly at: readonly string[];
 }
 
@@ -35,6 +35,6 @@ export function sourcesText(page: PlanPage, { value: { steps }, workings }: Foun
   return [...found.values()].map(({ source, seen, at }) => ({
     title: sources[source].title,
     seen: seenText(page, seen),
-    at: [...at],
+    at: seen === "derived" || seen === "practice" ? [] : [...at],
   }));
 }

@@ -1,6 +1,6 @@
 import type { Step } from "@ringwright/core/fit";
 import { answerOf, type Plan } from "@ringwright/core/plan";
-import type { Kind, Kinds } from "@ringwright/core/units";
+import { type Kind, type Kinds, shownUnit, unitText } from "@ringwright/core/units";
 import type { PlanPage } from "./page.ts";
 
 /** One step as a person reads it. */
@@ -21,6 +21,8 @@ export interface StepText {
   readonly choices: readonly string[];
   /** A number is to be written down. */
   readonly asksNumber: boolean;
+  /** The unit it is written in. */
+  readonly unit?: string;
 }
 
 export interface StepGroupText {
@@ -71,7 +73,13 @@ function stepText(page: PlanPage, step: Step, number: number, cautions: readonly
     blanks: step.blanks.map((blank) => page.name(blank)),
     choices: step.choices.map((choice) => page.name(choice)),
     asksNumber: step.kind === "number",
+    ...unitOf(page, step),
   };
+}
+
+function unitOf(page: PlanPage, { kind, measures }: Step): { readonly unit?: string } {
+  if (kind !== "number" || measures === undefined || measures === "count") return {};
+  return { unit: measures === "rate" ? page.words("plan-rate-unit") : unitText(shownUnit(measures, page.system)) };
 }
 
 function hints(page: PlanPage, step: Step): readonly string[] {
