@@ -95,7 +95,7 @@ const telling: Telling = {
     const limit = value === null ? words("entry-no-limit") : foundValue(value, words);
     return said(words.called(item), limit, words("entry-limit-said", { typed: setBy }), why(around, reason));
   },
-  "card-issued": ({ paper }, { words }) => said(words("entry-card-issued"), "", words("entry-card-said", { typed: words.called(paper) })),
+  "card-issued": ({ paper }, { words }) => said(words("entry-card-issued"), "", words("entry-card-said", { typed: words(`print-${paper}`) })),
   signed: ({ entry, meaning, name }, around) =>
     said(around.words("entry-signed-said", { what: around.words.called(meaning), given: name }), "", aboutEntry(entry, around)),
   "crossed-out": ({ entry, why: reason }, around) => said(aboutEntry(entry, around), "", why(around, reason)),

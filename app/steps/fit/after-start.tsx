@@ -1,0 +1,53 @@
+import type { StepGroupText } from "@ringwright/words/plan";
+import { useState } from "preact/hooks";
+import { Dialog } from "../../parts/dialog.tsx";
+import { useWords } from "../../parts/words.ts";
+
+/** What is done after the start, in order, each group under its cautions. */
+export function RunInList({ groups }: { readonly groups: readonly StepGroupText[] }) {
+  return (
+    <>
+      {groups.map((group) => (
+        <section key={group.id} class="told">
+          <h2>{group.title}</h2>
+          <ol class="plain-steps" start={group.steps[0]?.number ?? 1}>
+            {group.steps.map((step) => (
+              <li key={step.id} value={step.number}>
+                {step.cautions.map((caution) => (
+                  <p key={caution} class="chalk">
+                    {caution}
+                  </p>
+                ))}
+                {step.text}
+                {step.hints.length === 0 ? null : <span class="quiet"> {step.hints.join(" · ")}</span>}
+              </li>
+            ))}
+          </ol>
+        </section>
+      ))}
+    </>
+  );
+}
+
+/** When to hold, slacken or stop: one tap away while the machine runs in. */
+export function StopRules({ rules }: { readonly rules: readonly string[] }) {
+  const words = useWords();
+  const [open, setOpen] = useState(false);
+  if (rules.length === 0) return null;
+  return (
+    <>
+      <button type="button" class="second stop-rules" onClick={() => setOpen(true)}>
+        ■ {words("fitting-stop-rules")}
+      </button>
+      {open ? (
+        <Dialog title={words("fitting-stop-rules")} onClose={() => setOpen(false)}>
+          {rules.map((rule) => (
+            <p key={rule} class="chalk">
+              {rule}
+            </p>
+          ))}
+        </Dialog>
+      ) : null}
+    </>
+  );
+}
