@@ -1,4 +1,3 @@
-import { type CardFonts, fontFiles } from "@ringwright/card";
 import mono400 from "@fontsource/atkinson-hyperlegible-mono/files/atkinson-hyperlegible-mono-latin-400-normal.woff?url";
 import mono700 from "@fontsource/atkinson-hyperlegible-mono/files/atkinson-hyperlegible-mono-latin-700-normal.woff?url";
 import monoExt400 from "@fontsource/atkinson-hyperlegible-mono/files/atkinson-hyperlegible-mono-latin-ext-400-normal.woff?url";
@@ -7,8 +6,9 @@ import next400 from "@fontsource/atkinson-hyperlegible-next/files/atkinson-hyper
 import next700 from "@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-700-normal.woff?url";
 import nextExt400 from "@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-ext-400-normal.woff?url";
 import nextExt700 from "@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-ext-700-normal.woff?url";
-import fallbackBold from "dejavu-fonts-ttf/ttf/DejaVuSans-Bold.ttf?url";
+import { type CardFonts, fontFiles } from "@ringwright/card";
 import fallback from "dejavu-fonts-ttf/ttf/DejaVuSans.ttf?url";
+import fallbackBold from "dejavu-fonts-ttf/ttf/DejaVuSans-Bold.ttf?url";
 
 /** Where this page keeps each font file that the card asks for, by the end of its name. */
 const addresses: Readonly<Record<string, string>> = {
@@ -39,7 +39,12 @@ export async function cardFonts(): Promise<CardFonts> {
     return known;
   };
   const face = (name: keyof CardFonts) => Promise.all(fontFiles[name].map(read));
-  const [words, wordsBold, numbers, numbersBold] = await Promise.all([face("words"), face("wordsBold"), face("numbers"), face("numbersBold")]);
+  const [words, wordsBold, numbers, numbersBold] = await Promise.all([
+    face("words"),
+    face("wordsBold"),
+    face("numbers"),
+    face("numbersBold"),
+  ]);
   return { words, wordsBold, numbers, numbersBold };
 }
 

@@ -1,8 +1,8 @@
 import { drawCard } from "@ringwright/card";
-import type { Found } from "@ringwright/core/workings";
 import type { Plan } from "@ringwright/core/plan";
+import type { Found } from "@ringwright/core/workings";
 import { uuidv7 } from "@ringwright/logbook";
-import Document from "pdfkit/js/pdfkit.standalone.js";
+import Document from "pdfkit";
 import { randomBytes } from "../../device/chance.ts";
 import { now, rfc3339 } from "../../device/clock.ts";
 import { version } from "../../device/version.ts";
@@ -27,7 +27,12 @@ export async function issueCard(box: Box, { kept, preferences }: Workshop): Prom
     issued: { when: rfc3339(ms), version, boxLink: `${location.origin}/box/${box.id}` },
   });
   const figures = figuresOf(plan, system, version);
-  await kept.write("card-issued", box.id, { card: uuidv7(ms, randomBytes(10)), paper, survey: box.question, figures }, { method: `plan ${version}` });
+  await kept.write(
+    "card-issued",
+    box.id,
+    { card: uuidv7(ms, randomBytes(10)), paper, survey: box.question, figures },
+    { method: `plan ${version}` },
+  );
   const pdf = new Blob([new Uint8Array(bytes)], { type: "application/pdf" });
   return { address: URL.createObjectURL(pdf), file: fileName(box.name, rfc3339(ms)) };
 }

@@ -44,7 +44,10 @@ export function readAnswer(step: Step, drafted: Drafted): Answer {
   return { kind: "ready", found: found.found, blanks, empty, ringsLeftIn: Number(blanks[leftIn] ?? 0) };
 }
 
-function foundIn(step: Step, drafted: Drafted): { readonly found: boolean | number | string | Measured } | (Answer & { kind: "missing" | "refused" }) {
+function foundIn(
+  step: Step,
+  drafted: Drafted,
+): { readonly found: boolean | number | string | Measured } | (Answer & { kind: "missing" | "refused" }) {
   if (step.kind === "tick" || step.kind === "wait" || step.kind === "text") return { found: true };
   if (step.kind === "choice") {
     const choice = drafted.get("choice");

@@ -1,4 +1,4 @@
-import { loadRest, facts } from "../../facts/facts.ts";
+import { facts, loadRest } from "../../facts/facts.ts";
 import { Link } from "../../frame/link.tsx";
 import { onBox } from "../../frame/route.ts";
 import type { OfBox } from "../../frame/screen.ts";

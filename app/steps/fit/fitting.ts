@@ -101,9 +101,10 @@ export function useFitting({ id: box, state }: Box): Fitting {
     prefix,
     paper,
     keep: (step, answer) => written(step, said(step, answer), methodOf(step)),
-    keepNotDone: (step, reason, answer) => written(step, { ...(answer ? said(step, answer) : {}), cannot: reason }, answer && methodOf(step)),
+    keepNotDone: (step, reason, answer) =>
+      written(step, { ...(answer ? said(step, answer) : {}), cannot: reason }, answer && methodOf(step)),
     keepBridge: async (step, { reason, owner, until }) => {
-      await kept.write("bridge", box, { job: await jobId(), step: step.id, why: reason, owner, until }, beside);
+      await kept.write("bridge", box, { job: await jobId(), step: step.id, why: words.called(reason), owner, until }, beside);
     },
     keepStarted: async () => {
       await kept.write("started", box, { job: await jobId() }, beside);

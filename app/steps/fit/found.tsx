@@ -4,7 +4,15 @@ import { stepNumber } from "./step-number.ts";
 import { verdictOn } from "./verdict.ts";
 
 /** Expected, found and their difference side by side, live while the number is typed, and what that says. */
-export function Found({ step, found, expected = step.predicted?.value }: { readonly step: Step; readonly found: number | undefined; readonly expected?: number | undefined }) {
+export function Found({
+  step,
+  found,
+  expected = step.predicted?.value,
+}: {
+  readonly step: Step;
+  readonly found: number | undefined;
+  readonly expected?: number | undefined;
+}) {
   const words = useWords();
   const verdict = found === undefined ? undefined : verdictOn(step, found, expected);
   return (
@@ -21,7 +29,9 @@ export function Found({ step, found, expected = step.predicted?.value }: { reado
           </div>
           <div>
             <dt>{words("fitting-off")}</dt>
-            <dd class="worked">{verdict?.off === undefined ? "–" : `${verdict.off > 0 ? "+" : ""}${stepNumber(step, verdict.off, words)}`}</dd>
+            <dd class="worked">
+              {verdict?.off === undefined ? "–" : `${verdict.off > 0 ? "+" : ""}${stepNumber(step, verdict.off, words)}`}
+            </dd>
           </div>
         </dl>
       )}

@@ -46,7 +46,9 @@ export function StepList({ box, steps, fitting }: { readonly box: Box; readonly 
                       {bridge ? null : <span class="quiet"> ■</span>}
                       {written === undefined ? null : (
                         <span class="beneath measured">
-                          {written.cannot === undefined ? foundValue(written.found, words) : words("fitting-not-done", { typed: words.called(written.cannot) })}
+                          {written.cannot === undefined
+                            ? foundValue(written.found, words)
+                            : words("fitting-not-done", { typed: words.called(written.cannot) })}
                         </span>
                       )}
                     </span>

@@ -49,7 +49,11 @@ export function OpenStops({
       )}
       <details>
         <summary>{words("fitting-runs-anyway")}</summary>
-        <TextField draft={draft} label={words("fitting-runs-why")} missing={asked && why === "" ? words("fitting-runs-why-missing") : undefined} />
+        <TextField
+          draft={draft}
+          label={words("fitting-runs-why")}
+          missing={asked && why === "" ? words("fitting-runs-why-missing") : undefined}
+        />
         <button
           type="button"
           class="second"

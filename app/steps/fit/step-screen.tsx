@@ -122,7 +122,11 @@ export function StepScreen({
         </p>
       )}
       {cannot || (stops.length > 0 && !showsWritten) ? null : (
-        <button type="button" class={`primary onward${step.kind === "tick" && !showsWritten ? " tick" : ""}`} onClick={showsWritten && standingOf(step, written) !== "off" ? onward : showsWritten ? () => setAgain(true) : keep}>
+        <button
+          type="button"
+          class={`primary onward${step.kind === "tick" && !showsWritten ? " tick" : ""}`}
+          onClick={showsWritten && standingOf(step, written) !== "off" ? onward : showsWritten ? () => setAgain(true) : keep}
+        >
           {showsWritten
             ? words(standingOf(step, written) === "off" ? "fitting-again" : "fitting-next")
             : words(emptied ? "fitting-keep-blank" : step.kind === "tick" || step.kind === "wait" ? "fitting-done" : "fitting-keep")}

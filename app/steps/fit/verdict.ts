@@ -20,9 +20,9 @@ export function verdictOn(step: Step, found: number, expected = step.predicted?.
   const beside = off === undefined ? {} : { off };
   const shown = (value: number): Shown => (measures === "count" || measures === "rate" ? value : { value, kind: measures ?? "" });
   if (most && found > most.value) return { tone: "look", says: [{ id: "fitting-over", with: { limit: shown(most.value) } }], ...beside };
-  if (least && found < least.value) return { tone: "look", says: [{ id: "fitting-under", with: { limit: shown(least.value) } }], ...beside };
-  if (expected === undefined || off === undefined)
-    return { tone: "fine", says: most || least ? [{ id: "fitting-in-range" }] : [] };
+  if (least && found < least.value)
+    return { tone: "look", says: [{ id: "fitting-under", with: { limit: shown(least.value) } }], ...beside };
+  if (expected === undefined || off === undefined) return { tone: "fine", says: most || least ? [{ id: "fitting-in-range" }] : [] };
   if (measures === "pressure" && expected === 0)
     return found === 0 ? { tone: "fine", says: [{ id: "fitting-fits" }], off } : { tone: "stop", says: [{ id: "fitting-not-zero" }], off };
   if (measures === "count") return { ...counted(off), off };

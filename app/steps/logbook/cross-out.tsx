@@ -30,7 +30,11 @@ export function CrossOut({ entry, around, onClose }: { readonly entry: Entry; re
         {what} <span class="measured">{value}</span>
       </p>
       <p class="quiet">{words("entry-cross-out-hint")}</p>
-      <TextField draft={draft} label={words("entry-cross-why")} missing={asked && why === "" ? words("entry-cross-why-missing") : undefined} />
+      <TextField
+        draft={draft}
+        label={words("entry-cross-why")}
+        missing={asked && why === "" ? words("entry-cross-why-missing") : undefined}
+      />
       {fault === undefined ? null : (
         <p class="chalk" role="alert">
           {words("app-cannot-keep", { why: fault })}

@@ -27,7 +27,7 @@ const bodies: { readonly [Kind in EntryKind]: Bodies[Kind] } = {
   reading: { what: "drip", state: "running", value: 34 },
   adjustment: { flats: [-1, -1], why: "ran warm" },
   "old-rings": { rings: [{}, {}], note: "glazed" },
-  bridge: { job: id(2), step: "step-runout", why: "no-gauge", owner: "day fitter", until: "2031-04-30" },
+  bridge: { job: id(2), step: "step-runout", why: "gauge not here", owner: "day fitter", until: "2031-04-30" },
   photo: { hash: "a".repeat(64), type: "image/jpeg", bytes: 51_200, caption: "sleeve" },
   note: { text: "Port was half blocked." },
   "limit-set": { item: "runout", value: mm(0.1), setBy: "planner", why: "slow pump" },

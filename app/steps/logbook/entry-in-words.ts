@@ -85,7 +85,7 @@ const telling: Telling = {
   "old-rings": ({ rings, note = "" }, { words }) => said(words("entry-old-rings"), words("entry-rings-out", { count: rings.length }), note),
   bridge({ step, why: reason, owner, until }, { words, steps }) {
     const about = step === undefined ? "" : stepName(step, steps, words);
-    return said(words.called(reason), "", words("entry-bridge-said", { given: owner, until }), about);
+    return said(reason, "", words("entry-bridge-said", { given: owner, until }), about);
   },
   photo: ({ type, bytes, caption = "" }, { words }) =>
     said(words("entry-photo"), caption, words("entry-photo-said", { typed: type, kilobytes: Math.max(1, Math.round(bytes / 1000)) })),
@@ -95,7 +95,8 @@ const telling: Telling = {
     const limit = value === null ? words("entry-no-limit") : foundValue(value, words);
     return said(words.called(item), limit, words("entry-limit-said", { typed: setBy }), why(around, reason));
   },
-  "card-issued": ({ paper }, { words }) => said(words("entry-card-issued"), "", words("entry-card-said", { typed: words(`print-${paper}`) })),
+  "card-issued": ({ paper }, { words }) =>
+    said(words("entry-card-issued"), "", words("entry-card-said", { typed: words(`print-${paper}`) })),
   signed: ({ entry, meaning, name }, around) =>
     said(around.words("entry-signed-said", { what: around.words.called(meaning), given: name }), "", aboutEntry(entry, around)),
   "crossed-out": ({ entry, why: reason }, around) => said(aboutEntry(entry, around), "", why(around, reason)),

@@ -1,7 +1,7 @@
 import type { Entry } from "@ringwright/logbook";
 import { useMemo, useState } from "preact/hooks";
-import { useWorkshop } from "../../frame/workshop.ts";
 import type { OfBox } from "../../frame/screen.ts";
+import { useWorkshop } from "../../frame/workshop.ts";
 import { useWords } from "../../parts/words.ts";
 import { useSteps } from "../fit/fitting.ts";
 import { AddNote } from "./add-note.tsx";

@@ -57,7 +57,12 @@ export function Settle({ box }: { readonly box: Box }) {
       ([step, fact]): Quarrel => ({
         id: `${job.id} ${step}`,
         about: stepName(step, new Map(), words),
-        sides: fact.standing.map(({ value, entry, at }) => ({ entry, at, text: stepText(value), keep: () => kept.write("fit-step", box_, value) })),
+        sides: fact.standing.map(({ value, entry, at }) => ({
+          entry,
+          at,
+          text: stepText(value),
+          keep: () => kept.write("fit-step", box_, value),
+        })),
       }),
     ),
   );
@@ -82,7 +87,12 @@ export function Settle({ box }: { readonly box: Box }) {
               <div key={side.entry}>
                 <p class="measured">{side.text}</p>
                 <p class="quiet">{timeText(side.at)}</p>
-                <button type="button" class="second" aria-label={`${words("entry-this-one")}: ${about} ${side.text}`} onClick={() => void settle(side)}>
+                <button
+                  type="button"
+                  class="second"
+                  aria-label={`${words("entry-this-one")}: ${about} ${side.text}`}
+                  onClick={() => void settle(side)}
+                >
                   {words("entry-this-one")}
                 </button>
               </div>
