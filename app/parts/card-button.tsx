@@ -7,13 +7,13 @@ import { Dialog } from "./dialog.tsx";
 import { useWords } from "./words.ts";
 
 /** Offers the printed card of a box. What draws it comes when it is asked for; no server is needed. */
-export function CardButton({ box }: { readonly box: Box }) {
+export function CardButton({ box, primary = false }: { readonly box: Box; readonly primary?: boolean }) {
   const words = useWords();
   const [open, setOpen] = useState(false);
   if (planOf(box) === undefined) return null;
   return (
     <div class="card-offer">
-      <button type="button" class="second" onClick={() => setOpen(true)}>
+      <button type="button" class={primary ? "primary" : "second"} onClick={() => setOpen(true)}>
         {words("print-card")}
       </button>
       {open ? <CardDialog box={box} onClose={() => setOpen(false)} /> : null}

@@ -8,7 +8,7 @@ import { lineInWords } from "./line-in-words.ts";
 export function Facts({ of: { lines, parts, notStated } }: { readonly of: Material }) {
   const words = useWords();
   const [open, setOpen] = useState(false);
-  const told = lines.map((line) => lineInWords(line, words));
+  const told = lines.filter(({ property }) => property !== "made").map((line) => lineInWords(line, words));
   const made = parts.map((alternatives) => alternatives.map((one) => words.called(one)).join(` ${words("choose-or")} `)).join(", ");
   return (
     <section class="told">

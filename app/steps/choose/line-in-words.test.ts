@@ -31,6 +31,12 @@ test("a temperature limit is told in degrees, with what the sources give", () =>
   expect(lineInWords(line, wordsIn("inch")).value).toMatch(/^\d+\s°F$/u);
 });
 
+test("figures carry no noughts that only fill up", () => {
+  const told = lines.map((line) => lineInWords(line, wordsIn("metric")).value);
+  expect(told.filter((value) => /\d\.\d*0(?:\D|$)/u.test(value))).toEqual([]);
+  expect(told).toContain("100\u00a0°C");
+});
+
 test("what is not known has no value, and is not given one", () => {
   const unknown = lines.filter(({ line }) => line.value === null && line.names === undefined && line.notLimiting === undefined);
   expect(unknown.length).toBeGreaterThan(10);

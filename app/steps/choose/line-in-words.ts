@@ -1,5 +1,6 @@
 import type { MaterialLine } from "@ringwright/core/materials";
 import type { Kind, Kinds } from "@ringwright/core/units";
+import { trimmed } from "../../parts/trimmed.ts";
 import type { Words } from "../../parts/words.ts";
 
 /** One fact of a packing as a person reads it. */
@@ -22,12 +23,12 @@ export function lineInWords({ property, unit, line }: MaterialLine, words: Words
   const shown = (value: number | string): string => {
     if (typeof value === "string") return words.called(value);
     if (kind === undefined) return unit === "1/K" ? `${Number((value * 1e6).toPrecision(3))} µm/m·K` : plain(value, unit);
-    return words.value(kind, value as Kinds[Kind], fine ? { unit: "um", digits: 2 } : { digits: 3 });
+    return trimmed(words.value(kind, value as Kinds[Kind], fine ? { unit: "um", digits: 2 } : { digits: 3 }));
   };
   const { value, min, max, spread, names, policy, notLimiting, says, note } = line;
   const use = (["food", "potable", "oxygen"] as const).flatMap((name) => {
     const allowed = line[name];
-    return typeof allowed === "string" ? [`${words.called(name)}: ${words(`choose-use-${allowed}`)}`] : [];
+    return typeof allowed === "string" ? [`${words(`choose-use-${name}`)}: ${words(`choose-use-${allowed}`)}`] : [];
   });
   const rank = line.class;
   const found =

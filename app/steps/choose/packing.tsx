@@ -6,6 +6,7 @@ import { facts } from "../../facts/facts.ts";
 import { Link } from "../../frame/link.tsx";
 import { go, onBox } from "../../frame/route.ts";
 import type { Box } from "../../kept/box.ts";
+import { capital } from "../../parts/capital.ts";
 import { useWords } from "../../parts/words.ts";
 import { WorkingsButton } from "../../parts/workings.tsx";
 import { Facts } from "./facts.tsx";
@@ -40,7 +41,7 @@ export function Packing({
         {words("choose-all")}
       </Link>
       <h2 ref={heading} tabIndex={-1} class="packing-name">
-        {words.called(style)}
+        {capital(words.called(style))}
       </h2>
       <PackWithThis box={box} style={style} rejected={rejected} taken={plan?.survey.set?.style === style} />
       <p class="field beside">
@@ -63,7 +64,7 @@ export function Packing({
       <div class={shown.length > 1 ? "side-by-side" : undefined}>
         {shown.map((id) => (
           <section key={id}>
-            {shown.length > 1 ? <h3>{words.called(id)}</h3> : null}
+            {shown.length > 1 ? <h3>{capital(words.called(id))}</h3> : null}
             <Standing box={box} of={standingOf(found, id)} />
             <WorkingsButton
               part={words.called(id)}

@@ -2,6 +2,7 @@ import type { Plan } from "@ringwright/core/plan";
 import { Link } from "../../frame/link.tsx";
 import { onBox } from "../../frame/route.ts";
 import type { Box } from "../../kept/box.ts";
+import { capital } from "../../parts/capital.ts";
 import { useWords } from "../../parts/words.ts";
 import { restsOn } from "./rests-on.ts";
 
@@ -16,7 +17,7 @@ export function RestsOnList({ box, plan }: { readonly box: Box; readonly plan: P
         {all.map(({ field, label, value, worked, without }) => (
           <li key={field} class={without === undefined ? undefined : "unsaid"}>
             <Link to={onBox(box.id, "measure", field)}>
-              <span class="label">{label}</span>
+              <span class="label">{capital(label)}</span>
               {value === undefined ? (
                 <span class="say-it">{words("choose-say-it")}</span>
               ) : (

@@ -4,6 +4,7 @@ import type { Says, Warning } from "@ringwright/core/workings";
 import { Link } from "../../frame/link.tsx";
 import { onBox } from "../../frame/route.ts";
 import type { Box } from "../../kept/box.ts";
+import { capital } from "../../parts/capital.ts";
 import { useWords } from "../../parts/words.ts";
 import { WorkingsButton } from "../../parts/workings.tsx";
 import { Reasons } from "./reasons.tsx";
@@ -90,7 +91,7 @@ function Row({
           {number === undefined ? "×" : `${number}`}
         </span>
         <span>
-          <strong>{words.called(one.style)}</strong>
+          <strong>{capital(words.called(one.style))}</strong>
           <span class="standing">{taken ? words("choose-taken") : standing === undefined ? "" : words(`plan-packing-${standing}`)}</span>
         </span>
       </Link>

@@ -3,8 +3,15 @@ import { useState } from "preact/hooks";
 import { Dialog } from "../../parts/dialog.tsx";
 import { useWords } from "../../parts/words.ts";
 
-/** What is done after the start, in order, each group under its cautions. */
-export function RunInList({ groups }: { readonly groups: readonly StepGroupText[] }) {
+/** What is done after the start, in order, each caution once above the first step that it guards. */
+export function RunInList({ groups, said }: { readonly groups: readonly StepGroupText[]; readonly said: readonly string[] }) {
+  const shown = new Set(said);
+  const fresh = (cautions: readonly string[]) =>
+    cautions.filter((caution) => {
+      const isNew = !shown.has(caution);
+      shown.add(caution);
+      return isNew;
+    });
   return (
     <>
       {groups.map((group) => (
@@ -13,7 +20,7 @@ export function RunInList({ groups }: { readonly groups: readonly StepGroupText[
           <ol class="plain-steps" start={group.steps[0]?.number ?? 1}>
             {group.steps.map((step) => (
               <li key={step.id} value={step.number}>
-                {step.cautions.map((caution) => (
+                {fresh(step.cautions).map((caution) => (
                   <p key={caution} class="chalk">
                     {caution}
                   </p>

@@ -39,7 +39,7 @@ export function AskFor({
   const missing = asked && answer.kind === "missing" ? words.sentence(answer.says) : undefined;
   const hints = step.predicted === undefined ? text.hints : text.hints.slice(1);
   return (
-    <div class="asks">
+    <div class={step.kind === "number" && kind !== undefined && preferences.keys.value === "own" ? "asks with-keys" : "asks"}>
       {hints.length === 0 ? null : <p class="quiet">{hints.join(" · ")}</p>}
       {step.kind === "number" ? <Found step={step} found={number} /> : null}
       {step.kind === "number" && kind !== undefined ? (

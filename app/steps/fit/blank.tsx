@@ -1,6 +1,7 @@
 import type { Job } from "@ringwright/logbook";
 import { now, rfc3339 } from "../../device/clock.ts";
 import { useWorkshop } from "../../frame/workshop.ts";
+import { capital } from "../../parts/capital.ts";
 import { TextField } from "../../parts/text-field.tsx";
 import { useWords } from "../../parts/words.ts";
 import { writtenBefore } from "./job.ts";
@@ -26,11 +27,7 @@ export function Blank({
       : writtenBefore(job, blank).map((text) => ({ says: text, text: () => text }));
   return (
     <div class="blank">
-      <TextField
-        draft={draft}
-        label={`${name.charAt(0).toUpperCase()}${name.slice(1)}`}
-        missing={missing ? words("fitting-blank-empty") : undefined}
-      />
+      <TextField draft={draft} label={capital(name)} missing={missing ? words("fitting-blank-empty") : undefined} />
       {(drafts.text(draft) ?? "") !== "" || taps.length === 0 ? null : (
         <div class="taps">
           {taps.map(({ says, text }) => (

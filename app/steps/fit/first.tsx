@@ -1,6 +1,6 @@
 import { answerOf } from "@ringwright/core/plan";
 import { Link } from "../../frame/link.tsx";
-import { onBox } from "../../frame/route.ts";
+import { go, onBox } from "../../frame/route.ts";
 import { useWorkshop } from "../../frame/workshop.ts";
 import { type Box, planOf } from "../../kept/box.ts";
 import { CardButton } from "../../parts/card-button.tsx";
@@ -8,6 +8,7 @@ import { timeText } from "../../parts/time-text.ts";
 import { useWords } from "../../parts/words.ts";
 import { RunInList, StopRules } from "./after-start.tsx";
 import type { Fitting, StepsOfBox } from "./fitting.ts";
+import { GroupsAhead } from "./groups-ahead.tsx";
 import { whereToGoOn, writtenFor } from "./job.ts";
 import { PaperTime } from "./paper-time.tsx";
 
@@ -24,9 +25,10 @@ export function First({ box, steps, fitting }: { readonly box: Box; readonly ste
   const where = whereToGoOn(steps.steps, job, drafts.text(`${prefix}left`));
   const place = where === undefined ? undefined : steps.texts.get(where);
   const written = steps.steps.filter(({ id }) => writtenFor(job, id) !== undefined).length;
-  const before = box.state.jobs.at(-1);
-  const runs = job === undefined && before?.started !== undefined;
-  const card = <CardButton box={box} />;
+  const { finished } = fitting;
+  // Where devices stay outside the card comes first, and the screen is for entering what it says.
+  const cardFirst = devicesStayOut && box.state.cards.length === 0;
+  const card = <CardButton box={box} primary={cardFirst} />;
   return (
     <>
       <h2 class="visually-hidden">{words("fitting-first")}</h2>
@@ -36,11 +38,11 @@ export function First({ box, steps, fitting }: { readonly box: Box; readonly ste
         </p>
       ))}
       {devicesStayOut ? card : null}
-      {runs && before?.started ? (
+      {finished?.started ? (
         <>
-          <p>{words("fitting-started", { typed: timeText(before.started.at) })}</p>
+          <p>{words("fitting-started", { typed: timeText(finished.started.at) })}</p>
           <StopRules rules={steps.stopRules} />
-          <RunInList groups={steps.runIn} />
+          <RunInList groups={steps.runIn} said={mind.map(({ id }) => words(id))} />
         </>
       ) : null}
       {job === undefined ? null : (
@@ -52,11 +54,15 @@ export function First({ box, steps, fitting }: { readonly box: Box; readonly ste
       )}
       <PaperTime prefix={prefix} openFirst={devicesStayOut} />
       <div class="bar">
-        {where === undefined ? null : (
-          <Link to={onBox(box.id, "fit", where)} class={runs ? "second" : "primary"}>
-            {job === undefined && written === 0
-              ? words(runs ? "fitting-fit-again" : "fitting-start")
-              : words("fitting-go-on", { number: place?.number ?? 1 })}
+        {where === undefined ? null : finished ? (
+          <button type="button" class="second" onClick={() => void fitting.beginAnew().then(() => go(onBox(box.id, "fit", where)))}>
+            {words("fitting-fit-again")}
+          </button>
+        ) : (
+          <Link to={onBox(box.id, "fit", where)} class={cardFirst ? "second" : "primary"}>
+            {job === undefined
+              ? words(devicesStayOut ? "fitting-from-card" : "fitting-start")
+              : words(devicesStayOut ? "fitting-from-card-on" : "fitting-go-on", { number: place?.number ?? 1 })}
           </Link>
         )}
         <Link to={onBox(box.id, "fit", "steps")} class="second">
@@ -64,6 +70,7 @@ export function First({ box, steps, fitting }: { readonly box: Box; readonly ste
         </Link>
         {devicesStayOut ? null : card}
       </div>
+      {finished ? null : <GroupsAhead box={box.id} steps={steps} job={job} />}
       {job === undefined ? null : (
         <details>
           <summary>{words("fitting-new-job")}</summary>

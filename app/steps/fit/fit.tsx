@@ -29,6 +29,8 @@ export function Fit({ box, rest: [at] }: OfBox) {
   if (at === "steps") return <StepList box={box} steps={steps} fitting={fitting} />;
   const step = steps.steps.find(({ id }) => id === at);
   const text = at === undefined ? undefined : steps.texts.get(at);
-  if (step && text) return <StepScreen key={step.id} box={box} steps={steps} step={step} text={text} fitting={fitting} />;
+  // A step of a job that runs is not written into again by chance: a new job is begun on the first screen.
+  if (step && text && !fitting.finished)
+    return <StepScreen key={step.id} box={box} steps={steps} step={step} text={text} fitting={fitting} />;
   return <First box={box} steps={steps} fitting={fitting} />;
 }

@@ -51,6 +51,8 @@ export function useSteps(box: Box): StepsOfBox | undefined {
 export interface Fitting {
   /** What was written down so far; none before the first step. */
   readonly job: Job | undefined;
+  /** The job that the machine runs on, while no new one was begun. */
+  readonly finished: Job | undefined;
   /** Before every key of a draft of this job. */
   readonly prefix: string;
   /** Paper time: when what is entered now was done. */
@@ -70,6 +72,8 @@ export function useFitting({ id: box, state }: Box): Fitting {
   const drafted = drafts.text(`${prefix}job`);
   const begun = drafted === undefined ? jobUnderWay(state) : state.jobs.find(({ id }) => id === drafted);
   const job = begun?.started === undefined ? begun : undefined;
+  const last = state.jobs.at(-1);
+  const finished = job === undefined && (drafted === undefined || drafted === last?.id) && last?.started ? last : undefined;
   const paper = drafts.text(`${prefix}paper`);
   const happened = paper === undefined || paper === "" ? undefined : new Date(paper).getTime();
   const beside = Number.isFinite(happened) ? { happened } : {};
@@ -98,6 +102,7 @@ export function useFitting({ id: box, state }: Box): Fitting {
   const methodOf = (step: Step) => (step.predicted === undefined ? undefined : `fit-steps ${version}`);
   return {
     job,
+    finished,
     prefix,
     paper,
     keep: (step, answer) => written(step, said(step, answer), methodOf(step)),

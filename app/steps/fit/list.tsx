@@ -14,12 +14,13 @@ const marks = { open: "○", done: "✓", off: "!", bridged: "⌒", stopped: "�
 export function StepList({ box, steps, fitting }: { readonly box: Box; readonly steps: StepsOfBox; readonly fitting: Fitting }) {
   const words = useWords();
   const { drafts } = useWorkshop();
-  const { job, prefix } = fitting;
+  const { prefix, finished } = fitting;
+  const job = fitting.job ?? finished;
   const where = whereToGoOn(steps.steps, job, drafts.text(`${prefix}left`));
   return (
     <>
       <div class="bar">
-        {where === undefined ? null : (
+        {where === undefined || finished ? null : (
           <Link to={onBox(box.id, "fit", where)} class="primary">
             {words("fitting-go-on", { number: steps.texts.get(where)?.number ?? 1 })}
           </Link>
@@ -35,7 +36,7 @@ export function StepList({ box, steps, fitting }: { readonly box: Box; readonly 
               const stands = step ? standingOf(step, written) : "open";
               return (
                 <li key={id} class={stands}>
-                  <Link to={onBox(box.id, "fit", id)} current={id === where}>
+                  <Link to={finished ? onBox(box.id, "fit") : onBox(box.id, "fit", id)} current={!finished && id === where}>
                     <span class="mark" aria-hidden="true">
                       {marks[stands]}
                     </span>

@@ -7,7 +7,10 @@ import { useWorkshop } from "../../frame/workshop.ts";
 import type { Box } from "../../kept/box.ts";
 import { TextField } from "../../parts/text-field.tsx";
 import { useWords } from "../../parts/words.ts";
-import { firstSentence } from "../logbook/step-name.ts";
+import { firstWords } from "../logbook/step-name.ts";
+
+/** How many are named; the list has them all. */
+const named = 6;
 
 /** Before the start: steps without a way past that were not written down. The way leads back to the first of them. */
 export function OpenStops({
@@ -32,15 +35,16 @@ export function OpenStops({
       <div class="chalk">
         <p>{words("fitting-open-stops")}</p>
         <ul>
-          {stops.map(({ id }) => {
+          {stops.slice(0, named).map(({ id }) => {
             const text = texts.get(id);
             return (
               <li key={id}>
-                <Link to={onBox(box.id, "fit", id)}>{`■ ${text?.number ?? ""} ${firstSentence(text?.text ?? words(id))}`}</Link>
+                <Link to={onBox(box.id, "fit", id)}>{`■ ${text?.number ?? ""} ${firstWords(text?.text ?? words(id))}`}</Link>
               </li>
             );
           })}
         </ul>
+        {stops.length > named ? <p>{words("fitting-more-stops", { count: stops.length - named })}</p> : null}
       </div>
       {first === undefined ? null : (
         <Link to={onBox(box.id, "fit", first.id)} class="primary onward">

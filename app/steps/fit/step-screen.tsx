@@ -15,6 +15,7 @@ import type { Fitting, StepsOfBox } from "./fitting.ts";
 import { disagrees, numberOf, openStops, standingOf, writtenFor } from "./job.ts";
 import { OpenStops } from "./open-stops.tsx";
 import { Progress } from "./progress.tsx";
+import { RingsSoFar } from "./rings-so-far.tsx";
 import { verdictOn } from "./verdict.ts";
 import { WrittenDown } from "./written-down.tsx";
 
@@ -88,8 +89,15 @@ export function StepScreen({
     <article class="one-step">
       <Progress steps={steps} step={step} job={job} />
       <h2 ref={heading} tabIndex={-1} class="step-says">
-        {text.text}
+        {words.sentence(step.says)}
       </h2>
+      {step.items.length === 0 ? null : (
+        <ul class="items">
+          {step.items.map((item) => (
+            <li key={item}>{words.called(item)}</li>
+          ))}
+        </ul>
+      )}
       {paper ? <p class="quiet">{words("fitting-paper-on", { typed: timeText(paper) })}</p> : null}
       <Cautions step={step} fresh={text.cautions} />
       {disagrees(job, step.id) ? <p class="attention">{words("fitting-disagree")}</p> : null}
@@ -132,7 +140,7 @@ export function StepScreen({
             : words(emptied ? "fitting-keep-blank" : step.kind === "tick" || step.kind === "wait" ? "fitting-done" : "fitting-keep")}
         </button>
       )}
-      <nav class="bar beside-step" aria-label={words("fitting-all-steps")}>
+      <nav class="bar beside-step" aria-label={words("fitting-all-steps")} hidden={cannot}>
         {previous === undefined ? null : (
           <Link to={onBox(box.id, "fit", previous.id)} class="second">
             {words("fitting-back")}
@@ -153,6 +161,7 @@ export function StepScreen({
           </button>
         )}
       </nav>
+      <RingsSoFar steps={steps.steps} step={step} job={job} />
     </article>
   );
 

@@ -2,6 +2,7 @@ import type { Bodies, Entry, Shown } from "@ringwright/logbook";
 import { useEffect, useState } from "preact/hooks";
 import { useWorkshop } from "../../frame/workshop.ts";
 import type { Person } from "../../kept/kept.ts";
+import { capital } from "../../parts/capital.ts";
 import { timeText } from "../../parts/time-text.ts";
 import { type Around, entryInWords } from "./entry-in-words.ts";
 
@@ -24,7 +25,7 @@ export function EntryRow({
     happened === undefined ? timeText(device) : words("entry-paper-time", { typed: timeText(happened), given: timeText(device) });
   const said = (
     <>
-      <span class="what">{what}</span>
+      <span class="what">{capital(what)}</span>
       {value === "" ? null : <span class={entry.kind === "note" ? "own-words" : "measured"}>{value}</span>}
       {beneath.map((line) => (
         <span key={line} class="quiet beneath">

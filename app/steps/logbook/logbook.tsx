@@ -27,7 +27,7 @@ export function Logbook({ box }: OfBox) {
     const texts = new Map([...(steps?.texts ?? [])].map(([id, { text }]) => [id, text]));
     return { words, steps: texts, other: (id) => known.get(id) };
   }, [state, steps, system]);
-  const newest = useMemo(() => [...state.entries].reverse(), [state]);
+  const newest = state.entries;
   return (
     <>
       <Settle box={box} />

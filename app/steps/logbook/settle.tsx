@@ -2,6 +2,7 @@ import type { Bodies, EntryKind, Fact, FieldValue, Job } from "@ringwright/logbo
 import { useRef } from "preact/hooks";
 import { useWorkshop } from "../../frame/workshop.ts";
 import type { Box } from "../../kept/box.ts";
+import { capital } from "../../parts/capital.ts";
 import { fieldName, fieldValue, foundValue } from "../../parts/field-value.ts";
 import { timeText } from "../../parts/time-text.ts";
 import { useWords } from "../../parts/words.ts";
@@ -81,7 +82,7 @@ export function Settle({ box }: { readonly box: Box }) {
       <p class="quiet">{words("entry-settle-hint")}</p>
       {all.map(({ id, about, sides }) => (
         <div key={id} class="quarrel">
-          <h3>{about}</h3>
+          <h3>{capital(about)}</h3>
           <div class="sides">
             {sides.map((side) => (
               <div key={side.entry}>

@@ -1,8 +1,13 @@
 import type { Words } from "../../parts/words.ts";
 
-/** The first sentence of a text. */
+/** The first sentence of a text, without its full stop. */
 export function firstSentence(text: string): string {
-  return /^.*?[.:?](?=\s|$)/su.exec(text)?.[0].replace(/[.:]$/u, "") ?? text;
+  return /^.*?[.?](?=\s|$)/su.exec(text)?.[0].replace(/\.$/u, "") ?? text;
+}
+
+/** The first words of a text: up to a colon or the end of the sentence. */
+export function firstWords(text: string): string {
+  return firstSentence(text).split(/:(?=\s)/u)[0] ?? text;
 }
 
 /** What a step is called in a line: the first words of its sentence, as the plan has it or else as it stands for every box. */
