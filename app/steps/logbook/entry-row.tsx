@@ -25,7 +25,7 @@ export function EntryRow({
     happened === undefined ? timeText(device) : words("entry-paper-time", { typed: timeText(happened), given: timeText(device) });
   const said = (
     <>
-      <span class="what">{capital(what)}</span>
+      {what === kind ? null : <span class="what">{capital(what)}</span>}
       {value === "" ? null : <span class={entry.kind === "note" ? "own-words" : "measured"}>{value}</span>}
       {beneath.map((line) => (
         <span key={line} class="quiet beneath">
