@@ -1,6 +1,12 @@
 /** Which way imports may look. Each rule is the sentence it enforces; the comment says what to do instead. */
-const test = "[.]test[.]ts$|^testing/";
+const test = "[.]test[.]tsx?$|^testing/|^app/walks/|/testing/";
 const topics = "section|box|rings|lantern|gland|stems|heat|leak|flush|fluid|materials|fit|run-in|cautions|rods|condition";
+
+/** Nothing of ours but its own folder and these. */
+const looksOnlyAt = (folder, others) => ({
+  from: { path: `^${folder}/`, pathNot: test },
+  to: { pathNot: [`^(${[folder, ...others].join("|")})/`, "node_modules", "^[a-z:_]+$"] },
+});
 
 export default {
   forbidden: [
@@ -36,36 +42,82 @@ export default {
       name: "data-holds-facts-only",
       severity: "error",
       comment: "Data reads its files and knows the shapes that core declares; calculations belong in core.",
-      from: { path: "^data/", pathNot: test },
-      to: { path: "^(app|server|store|logbook|card|words|answers|drawings|cli|bench|scripts)/" },
+      ...looksOnlyAt("data", ["core"]),
     },
     {
       name: "words-know-only-core",
       severity: "error",
       comment: "Words turn ids and values into sentences. They ask nothing.",
-      from: { path: "^words/", pathNot: test },
-      to: { path: "^(data|answers|drawings|logbook|cli|bench|scripts)/" },
+      ...looksOnlyAt("words", ["core"]),
     },
     {
       name: "answers-know-core-and-words",
       severity: "error",
       comment: "Facts are handed to an answer by whoever asks; drawing and printing come after it.",
-      from: { path: "^answers/", pathNot: test },
-      to: { path: "^(data|drawings|logbook|cli|bench|scripts)/" },
+      ...looksOnlyAt("answers", ["core", "words"]),
     },
     {
       name: "drawings-receive-answers",
       severity: "error",
       comment: "A drawing is given what the core found, and works out no engineering of its own.",
-      from: { path: "^drawings/", pathNot: test },
-      to: { path: "^(data|answers|logbook|cli|bench|scripts)/" },
+      ...looksOnlyAt("drawings", ["core", "words"]),
     },
     {
       name: "logbook-knows-only-core",
       severity: "error",
       comment: "The logbook adds entries up. Keeping them, sending them and saying them in words come after it: hand in what it needs.",
-      from: { path: "^logbook/", pathNot: test },
-      to: { path: "^(data|words|answers|drawings|store|server|app|cli|bench|scripts)/" },
+      ...looksOnlyAt("logbook", ["core"]),
+    },
+    {
+      name: "a-card-is-words-and-drawings",
+      severity: "error",
+      comment: "A card prints what it is given. Facts, fonts and files are handed in by whoever prints it.",
+      ...looksOnlyAt("card", ["core", "words", "drawings"]),
+    },
+    {
+      name: "a-card-is-handed-its-pdf-library",
+      severity: "error",
+      comment: "The PDF library has a build for Node and one for browsers, and fonts are files: whoever prints hands them in.",
+      from: { path: "^card/", pathNot: test },
+      to: { path: "node_modules/(pdfkit|fontkit|@fontsource|dejavu-fonts-ttf)" },
+    },
+    {
+      name: "the-card-is-loaded-when-it-is-asked-for",
+      severity: "error",
+      comment: "Card, PDF library and fonts are heavy: import() them where they are used, so that an answer need not wait for them.",
+      from: { path: "^cli/", pathNot: [test, "[.]d[.]ts$"] },
+      to: { path: "^card/|node_modules/pdfkit", dynamic: false, dependencyTypesNot: ["type-only"] },
+    },
+    {
+      name: "store-knows-only-the-logbook",
+      severity: "error",
+      comment: "The store keeps entries and looks into none. What it should know, let the caller hand in; sentences belong in words.",
+      ...looksOnlyAt("store", ["core", "logbook"]),
+    },
+    {
+      name: "the-demo-writes-entries-and-asks-answers",
+      severity: "error",
+      comment: "The invented site is handed to whoever keeps it. Facts, the clock and the store are handed in.",
+      ...looksOnlyAt("demo", ["core", "words", "answers", "logbook"]),
+    },
+    {
+      name: "the-server-puts-others-on-paths",
+      severity: "error",
+      comment: "The server knows what answers, keeps and draws. The app talks to it over HTTP, and tools stay outside.",
+      ...looksOnlyAt("server", ["core", "data", "words", "answers", "drawings", "card", "logbook", "store", "demo"]),
+    },
+    {
+      name: "the-app-needs-no-server",
+      severity: "error",
+      comment: "Every screen works with the server off: it asks the logbook on the device, and the exchange gets and gives entries.",
+      ...looksOnlyAt("app", ["core", "data", "words", "answers", "drawings", "card", "logbook"]),
+    },
+    {
+      name: "only-the-command-line-starts-the-server",
+      severity: "error",
+      comment: "The server is an edge. What others need from it belongs in answers, logbook, words or drawings.",
+      from: { pathNot: ["^(server|cli|bench)/", test] },
+      to: { path: "^server/" },
     },
     {
       name: "nothing-imports-the-command-line",
@@ -82,13 +134,6 @@ export default {
       to: { path: "^app/" },
     },
     {
-      name: "the-app-needs-no-server",
-      severity: "error",
-      comment: "Every screen works with the server off: it asks the logbook on the device, and the exchange gets and gives entries.",
-      from: { path: "^app/", pathNot: test },
-      to: { path: "^(store|server|cli|demo|bench|scripts)/" },
-    },
-    {
       name: "no-circles",
       severity: "error",
       comment: "Two files that need each other are one file, or there is a third one missing below them.",
@@ -99,7 +144,7 @@ export default {
       name: "programs-do-not-import-tests",
       severity: "error",
       comment: "Move what both need out of the test.",
-      from: { pathNot: test },
+      from: { pathNot: [test, "^bench/"] },
       to: { path: test },
     },
   ],

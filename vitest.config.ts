@@ -1,6 +1,8 @@
 import { defineConfig } from "vitest/config";
 
 const conditions = ["source", "module", "node", "development|production"];
+const exclude = ["**/node_modules/**", "**/dist/**"];
+const onPostgres = ["server/start/database.test.ts"];
 
 export default defineConfig({
   resolve: { conditions },
@@ -8,7 +10,37 @@ export default defineConfig({
   test: {
     // A slow machine is not a fault: tests assert counts, never seconds.
     testTimeout: 120_000,
-    include: ["{core,data,words,answers,drawings,logbook,app,cli,bench,scripts}/**/*.test.ts"],
-    exclude: ["**/node_modules/**", "**/dist/**"],
+    hookTimeout: 120_000,
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: "pure",
+          include: ["{core,data,words,answers,drawings,logbook,card,demo,server,app,cli,bench,scripts}/**/*.test.ts"],
+          exclude: [...exclude, ...onPostgres],
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: "kept",
+          include: ["store/**/*.test.ts", ...onPostgres],
+          exclude,
+          // A PostgreSQL server, only when one of these tests is to run.
+          globalSetup: "testing/postgres/server.ts",
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: "walks",
+          include: ["walks/**/*.test.ts"],
+          exclude,
+          // A browser, only when one of these tests is to run; one file at a time, so that pages are not starved.
+          globalSetup: "testing/browser/setup.ts",
+          fileParallelism: false,
+        },
+      },
+    ],
   },
 });

@@ -1,8 +1,23 @@
 export type { AnyAnswer } from "./answer.ts";
 export type { Facts } from "./facts.ts";
-export { type Json, type JsonSchema, type Malformed, type Reader, unreadId } from "./field.ts";
+export {
+  choiceField,
+  countField,
+  type Field,
+  groupField,
+  type Json,
+  type JsonSchema,
+  listField,
+  type Malformed,
+  optional,
+  quantityField,
+  type Reader,
+  textField,
+  unreadId,
+} from "./field.ts";
 export { type JsonRead, readJson } from "./read-json.ts";
 export { answers } from "./register.ts";
 export { ask, findAnswer, inWords, isMalformed, type Reply, refusedQuestion, replyOf, type Worked, work } from "./reply.ts";
-export { replySchema } from "./schema.ts";
+export { foundSchema, listAnswers, refusalSchema, replySchema } from "./schema.ts";
+export { countShape, groupShape, listShape, maybe, type Shape, textShape } from "./shape.ts";
 export { surveyField } from "./topics/survey-field.ts";

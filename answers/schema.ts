@@ -1,5 +1,6 @@
 import type { AnyAnswer } from "./answer.ts";
 import type { JsonSchema } from "./field.ts";
+import { answers } from "./register.ts";
 
 const text = { type: "string" } as const;
 
@@ -52,7 +53,8 @@ const warning: JsonSchema = {
   additionalProperties: false,
 };
 
-const refusal: JsonSchema = {
+/** What is said when there is no answer: which field, what was given, what is allowed, why. */
+export const refusalSchema: JsonSchema = {
   type: "object",
   properties: {
     kind: { enum: ["malformed", "unknown-answer", "unknown-field", "missing", "wrong-unit", "outside-range", "impossible", "not-known"] },
@@ -66,23 +68,48 @@ const refusal: JsonSchema = {
   additionalProperties: false,
 };
 
+/** The JSON Schema (2020-12) of what an answer found. */
+export function foundSchema(description: AnyAnswer): JsonSchema {
+  return {
+    type: "object",
+    properties: {
+      ok: { const: true },
+      answer: description.answer.schema,
+      workings: { type: "array", items: step },
+      citations: { type: "array", items: citation },
+      warnings: { type: "array", items: warning },
+    },
+    required: ["ok", "answer", "workings", "citations", "warnings"],
+    additionalProperties: false,
+  };
+}
+
 /** The JSON Schema (2020-12) of an answer's reply, found or refused. */
 export function replySchema(description: AnyAnswer): JsonSchema {
   return {
     anyOf: [
+      foundSchema(description),
       {
         type: "object",
-        properties: {
-          ok: { const: true },
-          answer: description.answer.schema,
-          workings: { type: "array", items: step },
-          citations: { type: "array", items: citation },
-          warnings: { type: "array", items: warning },
-        },
-        required: ["ok", "answer", "workings", "citations", "warnings"],
+        properties: { ok: { const: false }, refusal: refusalSchema },
+        required: ["ok", "refusal"],
         additionalProperties: false,
       },
-      { type: "object", properties: { ok: { const: false }, refusal }, required: ["ok", "refusal"], additionalProperties: false },
     ],
   };
+}
+
+/** Every question that can be asked, with its schemas, as command line and HTTP list them. */
+export function listAnswers(): readonly {
+  readonly name: string;
+  readonly about: string;
+  readonly question: JsonSchema;
+  readonly reply: JsonSchema;
+}[] {
+  return answers.map((entry) => ({
+    name: entry.name,
+    about: entry.about,
+    question: entry.question.schema,
+    reply: replySchema(entry),
+  }));
 }

@@ -1,9 +1,3 @@
-/** How a thing was timed: runs a second of processor time, the middle one of several rounds, and each of them. */
-export interface Timed {
-  readonly perSecond: number;
-  readonly rounds: readonly number[];
-}
-
 /** Processor time that this process has used, in seconds. On a machine that others use too it tells more than a clock on the wall. */
 function used(): number {
   const { user, system } = process.cpuUsage();
@@ -16,11 +10,8 @@ function run(work: () => unknown, times: number): number {
   return used() - start;
 }
 
-/**
- * Times a function. It is first run for `warm` seconds, so that the engine has
- * compiled what it is going to, then for several rounds of about `seconds` each.
- */
-export function timed(work: () => unknown, { rounds = 7, seconds = 0.4, warm = 3 } = {}): Timed {
+/** Runs a function for `warm` seconds, so that the engine has compiled what it is going to; hands back a way to time one round of about `seconds`. */
+function warmed(work: () => unknown, seconds: number, warm: number): () => number {
   let times = 1;
   for (let spent = 0; spent < warm; ) {
     const took = run(work, times);
@@ -28,7 +19,7 @@ export function timed(work: () => unknown, { rounds = 7, seconds = 0.4, warm = 3
     // In batches of a fiftieth of a round, looking at the time costs nothing that counts.
     if (took < seconds / 50) times *= 2;
   }
-  const rates = Array.from({ length: rounds }, () => {
+  return () => {
     let done = 0;
     let spent = 0;
     while (spent < seconds) {
@@ -36,6 +27,24 @@ export function timed(work: () => unknown, { rounds = 7, seconds = 0.4, warm = 3
       done += times;
     }
     return done / spent;
-  }).sort((a, b) => a - b);
-  return { perSecond: rates[Math.floor(rounds / 2)] ?? Number.NaN, rounds: rates };
+  };
+}
+
+const middle = (values: readonly number[]) => values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
+
+/** Times a function: several rounds, of which the middle one counts. */
+export function timed(work: () => unknown, { rounds = 7, seconds = 0.4, warm = 3 } = {}): number {
+  const round = warmed(work, seconds, warm);
+  return middle(Array.from({ length: rounds }, round));
+}
+
+/** Times two functions in turns, so that a busy spell of the machine falls on both alike; `ratio` is the middle one of all pairs of rounds. */
+export function inTurns(one: () => unknown, other: () => unknown, { rounds = 25, seconds = 0.1, warm = 3 } = {}) {
+  const rounded = [warmed(one, seconds, warm), warmed(other, seconds, warm)] as const;
+  const pairs = Array.from({ length: rounds }, () => [rounded[0](), rounded[1]()] as const);
+  return {
+    one: middle(pairs.map(([first]) => first)),
+    other: middle(pairs.map(([, second]) => second)),
+    ratio: middle(pairs.map(([first, second]) => first / second)),
+  };
 }

@@ -1,6 +1,7 @@
+import type { Family } from "@ringwright/core/materials";
 import { type Angle, inUnit, type Length, quantity } from "@ringwright/core/units";
 import { arc } from "./round.ts";
-import type { Dimension, Drawing, Family, Label, Note, Point, Shape, Text } from "./shapes.ts";
+import type { Dimension, Drawing, Label, Note, Point, Shape, Text } from "./shapes.ts";
 import { undrawn } from "./undrawn.ts";
 
 /** One ring before it is bent round: a strip of braid with its two cuts. */
@@ -90,7 +91,7 @@ function line(id: string, layer: Shape["layer"], ...points: readonly Point[]): S
 }
 
 function braided(id: string, points: readonly Point[], family: Family | undefined, relaxed: number): Shape {
-  return { id, part: "strip", layer: "outline", points, closed: true, fill: { kind: "weave", family: family ?? "synthetic", relaxed } };
+  return { id, part: "strip", layer: "outline", points, closed: true, fill: { kind: "weave", family, relaxed } };
 }
 
 /** Both ends of the strip, each broken off where the middle is left out. */

@@ -1,27 +1,9 @@
-import type { Family as PackingFamily } from "@ringwright/core/materials";
 import { answerOf, type Plan } from "@ringwright/core/plan";
 import type { Length } from "@ringwright/core/units";
 import type { BoxDrawing, SetPart, Stated } from "./box-section/input.ts";
 import type { CutStrip } from "./cut-strip.ts";
 import type { JointClock } from "./joint-clock.ts";
-import type { Family } from "./shapes.ts";
 import type { StressCurve } from "./stress-curve.ts";
-
-/** The weave that stands for each family of packing. */
-const weaveOf: Readonly<Record<PackingFamily, Family>> = {
-  graphite: "graphite",
-  carbon: "graphite",
-  ptfe: "ptfe",
-  aramid: "aramid",
-  novoloid: "synthetic",
-  acrylic: "synthetic",
-  glass: "synthetic",
-  "vegetable-fibre": "plant-fibre",
-  melamine: "synthetic",
-  metal: "metal-foil",
-  injectable: "synthetic",
-  "elastomer-core": "synthetic",
-};
 
 const kinds = { ring: "ring", "end-ring": "end-ring", spacer: "spacer", "throat-bush": "bush" } as const;
 
@@ -55,7 +37,7 @@ export function boxOfPlan(plan: Plan, title: string): BoxDrawing | undefined {
     ...(survey.service?.sleeve === undefined || survey.motion !== "turning" ? {} : { sleeve: {} }),
     bore: measured(bore),
     depth: depth === undefined ? worked((set.setHeight + set.section) as Length) : measured(depth),
-    ...(style === undefined ? {} : { family: weaveOf[style.family] }),
+    ...(style === undefined ? {} : { family: style.family }),
     parts: set.parts.flatMap((part): SetPart[] =>
       part.kind === "lantern"
         ? []
@@ -118,7 +100,7 @@ export function stripOfPlan({ box, rings, chosen }: Plan): CutStrip | undefined 
     cutLength: cut.cutLength,
     angle: cut.angle,
     mandrel: cut.mandrel,
-    ...(style === undefined ? {} : { family: weaveOf[style.family] }),
+    ...(style === undefined ? {} : { family: style.family }),
   };
 }
 

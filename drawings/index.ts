@@ -1,3 +1,4 @@
+export { bare } from "./bare.ts";
 export { drawBoxSection } from "./box-section/draw.ts";
 export type { BoxDrawing, PortState, SetPart, Stated } from "./box-section/input.ts";
 export type { Canvas, TextStyle } from "./canvas/canvas.ts";
@@ -5,9 +6,10 @@ export { paint, sizeOf } from "./canvas/paint.ts";
 export { type CutStrip, drawCutStrip } from "./cut-strip.ts";
 export { boxOfPlan, jointClockOfPlan, pushOfPlan, stripOfPlan } from "./from-plan.ts";
 export { drawJointClock, type JointClock } from "./joint-clock.ts";
+export { drawOfPlan, type PlanDrawing, planDrawings, usualWidth } from "./of-plan.ts";
 export { colours, type Stroke, strokeOf } from "./pens.ts";
-export type { Drawing, Family, Point } from "./shapes.ts";
-export { type LaidOut, scaleText, sheetOf } from "./sheet/sheet-of.ts";
+export type { Drawing, Point } from "./shapes.ts";
+export { type LaidOut, leastSize, scaleText, sheetOf } from "./sheet/sheet-of.ts";
 export { drawStressCurve, type StressCurve } from "./stress-curve.ts";
 export { type SvgOptions, toSvg } from "./svg/svg.ts";
 export { type Run, runsOf } from "./text/runs.ts";

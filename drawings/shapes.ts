@@ -1,3 +1,4 @@
+import type { Family } from "@ringwright/core/materials";
 import type { Length } from "@ringwright/core/units";
 import type { Says } from "@ringwright/core/workings";
 
@@ -41,14 +42,11 @@ export type Ink = "measured" | "worked" | "attention" | "quiet";
 /** `none` draws only what fills the shape. */
 export type Layer = "none" | "outline" | "thin" | "centre" | "hidden" | "hatch" | "weave" | "curve" | "dashed" | "chalk" | "flow" | "grid";
 
-/** Families of packing that are told apart by their weave. */
-export type Family = "graphite" | "ptfe" | "aramid" | "plant-fibre" | "synthetic" | "metal-foil";
-
 export type Fill =
   /** Cut metal: thin lines, `spacing` in millimetres of paper. */
   | { readonly kind: "hatch"; readonly lean: 45 | -45; readonly spacing: number; readonly around?: readonly Rectangle[] }
-  /** Packing: a weave for its family; `relaxed` is its length along the axis before it was squeezed, over its section. */
-  | { readonly kind: "weave"; readonly family: Family; readonly relaxed: number }
+  /** Packing: the weave of its family, a plain one where that is not known; `relaxed` is its length along the axis before it was squeezed, over its section. */
+  | { readonly kind: "weave"; readonly family?: Family | undefined; readonly relaxed: number }
   | { readonly kind: "solid" };
 
 /** Lowest x, lowest y, highest x, highest y. */

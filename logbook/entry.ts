@@ -126,5 +126,3 @@ export interface Bodies {
 }
 
 export type EntryKind = keyof Bodies;
-/** An entry of a kind that this version knows. */
-export type KnownEntry = { [Kind in EntryKind]: Entry<Kind, Bodies[Kind]> }[EntryKind];

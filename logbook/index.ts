@@ -7,5 +7,6 @@ export { isId, timeOfId, uuidv7 } from "./id.ts";
 export { factOf, isKnown, kinds } from "./kinds.ts";
 export { type Next, nextFor } from "./next.ts";
 export { type Fault, largestEntry, readEntry, readEntryText } from "./read.ts";
+export { entrySchema } from "./schema.ts";
 export { disagreements, standing, surveyOf } from "./survey.ts";
 export { type Doing, type Head, noHead, type Written, writeEntry } from "./write.ts";

@@ -4,7 +4,7 @@ import type { Bodies, Json, Measured } from "./entry.ts";
 import { shownAt } from "./fold/standing.ts";
 import type { BoxState, Job, Said } from "./fold/state.ts";
 import { isGroup } from "./shapes.ts";
-import { disagreements, standing, surveyOf } from "./survey.ts";
+import { disagreements, repackLimit, standing, surveyOf } from "./survey.ts";
 import { startOfDay } from "./time.ts";
 
 /** The one thing to do next for a box. */
@@ -37,7 +37,7 @@ export function nextFor(state: BoxState, now: number, limits: { readonly repackA
   return (
     pastBridge(state, now) ??
     disagreement(state) ??
-    (job && !running ? undefined : repack(state, running?.started, limits.repackAtGap)) ??
+    (job && !running ? undefined : repack(state, running?.started, limits.repackAtGap ?? houseGap(state))) ??
     (running ? tend(state, running.job, running.started, now) : (toMeasure(state) ?? toChoose(state) ?? fit(job)))
   );
 }
@@ -69,6 +69,11 @@ function disagreement(state: BoxState): Next | undefined {
   const [first] = fields;
   if (first === undefined) return undefined;
   return { does: "settle", says: { id: "next-settle", with: { input: first } }, fields };
+}
+
+/** The gland gap at which the site repacks this box, where somebody set one. */
+function houseGap({ limits }: BoxState): Length | undefined {
+  return lengthOf(standing(limits.get(repackLimit))?.value ?? null);
 }
 
 /** Due when the newest gap read since the set was started is at the limit. Which is newer goes by the order of display. */

@@ -80,7 +80,7 @@ export function readEntry(json: Json): Read {
   if (stranger !== undefined) return fault(stranger, "entry-malformed");
   const entry = json as unknown as Entry;
   if (isKnown(entry.kind) && isRead(entry)) {
-    const wrong = kinds[entry.kind].body(entry.body);
+    const wrong = kinds[entry.kind].body.faultIn(entry.body);
     if (wrong !== undefined) return fault(`body.${wrong}`, "entry-malformed");
   }
   const text = canonicalText(entry);

@@ -4,8 +4,16 @@ import { startOfDay } from "./time.ts";
 
 type Group = { readonly [name: string]: Json };
 
-/** Looks at a body; gives the place of the first thing that is wrong, or nothing. */
-export type Shape = (body: Group) => string | undefined;
+/** A JSON Schema (2020-12). */
+export type JsonSchema = { readonly [name: string]: Json };
+
+/** What a body must look like. */
+export interface Shape {
+  /** The place of the first thing that is wrong in a body, or nothing. */
+  readonly faultIn: (body: Group) => string | undefined;
+  /** The same as a schema. */
+  readonly schema: JsonSchema;
+}
 
 export function isGroup(json: Json | undefined): json is Group {
   return typeof json === "object" && json !== null && !Array.isArray(json);
@@ -62,19 +70,55 @@ const looks = {
 
 type Look = keyof typeof looks;
 
+const group = (properties: { readonly [name: string]: Json }, required: readonly string[]): JsonSchema => ({
+  type: "object",
+  properties,
+  required,
+  additionalProperties: false,
+});
+const text = { type: "string" };
+const number = { type: "number" };
+const plain = { type: ["null", "boolean", "number", "string"] };
+const listOf = (items: Json): JsonSchema => ({ type: "array", items });
+export const idSchema: JsonSchema = { type: "string", pattern: "^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$" };
+export const hashSchema: JsonSchema = { type: "string", pattern: "^[0-9a-f]{64}$" };
+const measured = group({ value: number, unit: text, typed: text }, ["value", "unit", "typed"]);
+const readings = group({ readings: listOf(measured), how: text, resolution: measured }, ["readings"]);
+
+/** Each look as a schema; a test holds the two together. */
+const schemas: Readonly<Record<Look, JsonSchema>> = {
+  anything: {},
+  id: idSchema,
+  text,
+  count: { type: "integer", minimum: 0 },
+  numbers: listOf(number),
+  groups: listOf({ type: "object" }),
+  texts: { type: "object", additionalProperties: text },
+  day: { type: "string", pattern: "^\\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\\d|3[01])$" },
+  hash: hashSchema,
+  field: { type: "string", pattern: "^(?!.*__proto__)[A-Za-z][\\w-]*(?:\\.[A-Za-z][\\w-]*){0,3}$" },
+  reading: { anyOf: [{ type: ["null", "number", "string"] }, measured] },
+  limit: { anyOf: [{ type: ["null", "number"] }, measured] },
+  found: { anyOf: [plain, measured, listOf(measured)] },
+  value: { anyOf: [plain, listOf(text), measured, listOf(measured), readings] },
+};
+
 /** A body with these members, some of which may be left out, and no others. */
 export function shape(must: Readonly<Record<string, Look>>, may: Readonly<Record<string, Look>> = {}): Shape {
   const all = { ...must, ...may };
-  return (body) => {
-    for (const [name, look] of Object.entries(must)) {
-      const json = body[name];
-      if (json === undefined || !looks[look](json)) return name;
-    }
-    for (const [name, json] of Object.entries(body)) {
-      const look = Object.hasOwn(all, name) ? all[name] : undefined;
-      if (look === undefined || !looks[look](json)) return name;
-    }
-    return undefined;
+  return {
+    faultIn(body) {
+      for (const [name, look] of Object.entries(must)) {
+        const json = body[name];
+        if (json === undefined || !looks[look](json)) return name;
+      }
+      for (const [name, json] of Object.entries(body)) {
+        const look = Object.hasOwn(all, name) ? all[name] : undefined;
+        if (look === undefined || !looks[look](json)) return name;
+      }
+      return undefined;
+    },
+    schema: group(Object.fromEntries(Object.entries(all).map(([name, look]) => [name, schemas[look]])), Object.keys(must)),
   };
 }
 

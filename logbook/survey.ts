@@ -4,6 +4,9 @@ import type { BoxState, Fact } from "./fold/state.ts";
 /** Fields that name the box and are no part of what a plan is asked. */
 const beside: ReadonlySet<string> = new Set(["machine", "position", "tag"]);
 
+/** A limit that the site sets for the gland gap says when to repack; the plan has no part that asks for it. */
+export const repackLimit = "gland-gap";
+
 /**
  * What is known of a box as a question for the plan, as the box file of the
  * command line would say it: `{ motion, shaft: { readings, how }, port: { diameter } }`.
@@ -17,7 +20,9 @@ export function surveyOf({ fields, limits }: BoxState): { readonly [name: string
     const value = standing(fact);
     if (value !== undefined && !beside.has(field)) branchAt(survey, field.split(".")).said = asAsked(value);
   }
-  const set = [...limits.values()].flatMap((fact) => standing(fact) ?? []).filter(({ value }) => value !== null);
+  const set = [...limits.values()]
+    .flatMap((fact) => standing(fact) ?? [])
+    .filter(({ item, value }) => value !== null && item !== repackLimit);
   if (set.length > 0) {
     branchAt(survey, ["condition", "houseLimits"]).said = set.map(
       ({ item, value, setBy, why }): Json => ({

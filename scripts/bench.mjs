@@ -1,6 +1,6 @@
 // npm run bench: speed in one run, side by side with outside peers.
 import { attempt, prepare, tool } from "./prepare.mjs";
 
-prepare();
+prepare({ app: true });
 if (tool("tsc", ["-b", "bench"]) !== 0) process.exit(1);
-process.exitCode = attempt("node", ["bench/dist/run.js"]);
+process.exitCode = attempt("node", ["bench/dist/bench/run.js"]);

@@ -20,6 +20,8 @@ const checks = [
         "logbook",
         "store",
         "card",
+        "demo",
+        "server",
         "app",
         "cli",
         "bench",

@@ -6,7 +6,7 @@ import { dirname, join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 
 export const root = dirname(dirname(fileURLToPath(import.meta.url)));
-const packages = ["core", "data", "words", "answers", "drawings", "cli"];
+const packages = ["core", "data", "words", "answers", "drawings", "logbook", "store", "card", "demo", "server", "cli"];
 
 /** Runs a command in the project and leaves with its exit code when it fails. */
 export function must(command, args, options = {}) {
@@ -31,12 +31,12 @@ function nodeIsOldEnough() {
   return major > 20 || (major === 20 && minor >= 19);
 }
 
-function* sources(folder) {
+function* sources(folder, wanted = /\.(ts|json)$/u) {
   for (const entry of readdirSync(folder, { withFileTypes: true }).sort((a, b) => (a.name < b.name ? -1 : 1))) {
     if (entry.name === "node_modules" || entry.name === "dist") continue;
     const path = join(folder, entry.name);
-    if (entry.isDirectory()) yield* sources(path);
-    else if (/\.(ts|json)$/u.test(entry.name) && !entry.name.endsWith(".test.ts")) yield path;
+    if (entry.isDirectory()) yield* sources(path, wanted);
+    else if (wanted.test(entry.name) && !entry.name.endsWith(".test.ts")) yield path;
   }
 }
 
@@ -48,8 +48,8 @@ function hashOf(paths) {
 
 const stampOf = (path) => (existsSync(path) ? readFileSync(path, "utf8") : "");
 
-/** Brings node_modules and dist up to date; quick when they are. */
-export function prepare({ quiet = false } = {}) {
+/** Brings node_modules and dist up to date, and the built app where it is asked for; quick when they are. */
+export function prepare({ quiet = false, app = false } = {}) {
   if (!nodeIsOldEnough()) {
     console.error(`Node ${process.versions.node} is too old: 20.19 or newer is needed.`);
     process.exit(1);
@@ -62,14 +62,29 @@ export function prepare({ quiet = false } = {}) {
     must("npm", ["ci", "--no-audit", "--no-fund"], { stdio: ["ignore", quiet ? "ignore" : 2, 2] });
     writeFileSync(installed, lock);
   }
-  const built = join(root, ".ringwright", "built");
-  const paths = packages.flatMap((name) => [...sources(join(root, name))]);
-  const hash = hashOf([join(root, "package-lock.json"), join(root, "tsconfig.base.json"), ...paths]);
-  if (stampOf(built) !== hash || !existsSync(join(root, "cli", "dist"))) {
+  const ground = hashOf([
+    join(root, "package-lock.json"),
+    join(root, "tsconfig.base.json"),
+    ...packages.flatMap((name) => [...sources(join(root, name))]),
+  ]);
+  upToDate("built", ground, join(root, "cli", "dist"), () => {
     say("Building …");
-    const done = tool("tsc", ["-b"], { stdio: ["ignore", 2, 2] });
-    if (done !== 0) process.exit(done);
-    mkdirSync(dirname(built), { recursive: true });
-    writeFileSync(built, hash);
-  }
+    return tool("tsc", ["-b"], { stdio: ["ignore", 2, 2] });
+  });
+  if (!app) return;
+  const pages = hashOf([...sources(join(root, "app"), /./u)]);
+  upToDate("built-app", `${ground} ${pages}`, join(root, "app", "dist"), () => {
+    say("Building the app …");
+    return attempt("npm", ["run", "--silent", "build:app", "--", "--logLevel", "warn"], { stdio: ["ignore", quiet ? "ignore" : 2, 2] });
+  });
+}
+
+/** Builds when the sources are not those of the stamp, or the result is gone. */
+function upToDate(name, hash, result, build) {
+  const stamp = join(root, ".ringwright", name);
+  if (stampOf(stamp) === hash && existsSync(result)) return;
+  const done = build();
+  if (done !== 0) process.exit(done);
+  mkdirSync(dirname(stamp), { recursive: true });
+  writeFileSync(stamp, hash);
 }

@@ -1,10 +1,6 @@
-// npm start: installs, builds, and plans the commented example box in the terminal.
-import { must, prepare } from "./prepare.mjs";
+// npm start: installs, builds what changed, and starts the server with the app. Node's own modules only until then.
+import { prepare } from "./prepare.mjs";
 
-prepare();
-must("node", ["cli/bin/ringwright.js", "plan", "answers/examples/box.yaml", ...process.argv.slice(2)]);
-console.log(`
-To plan your own box:
-  npx ringwright example > my-box.yaml     a box to fill in, with comments
-  npx ringwright plan my-box.yaml          its plan
-  npx ringwright help                      everything else`);
+prepare({ app: true });
+const { run } = await import("../cli/dist/src/run.js");
+process.exitCode = await run(["serve", "--open", ...process.argv.slice(2)]);

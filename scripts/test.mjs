@@ -7,7 +7,7 @@ import { pagesFrom, stalePages, writePages } from "./verification.mjs";
 const tier = process.argv[2] ?? "quick";
 const writing = process.argv.includes("--write-verification");
 const seed = Number(process.env.RINGWRIGHT_SEED ?? Date.now() % 2 ** 31);
-prepare();
+prepare({ app: true });
 
 const tiers = JSON.parse(readFileSync(join(root, "testing", "tiers.json"), "utf8"));
 const counts = tiers[tier];

@@ -6,7 +6,7 @@ export interface Kept {
   readonly text: string;
 }
 
-/** What became of each entry that was handed in, by id. */
+/** What became of each entry that was handed in, by id, as if they had come one after the other. */
 export interface Appended {
   /** Kept for good by this call: on disk before it was said. */
   readonly kept: readonly string[];
@@ -14,7 +14,7 @@ export interface Appended {
   readonly known: readonly string[];
   /** Not kept: the id, or the place in its device's chain, is taken by another entry. Nothing that was there was touched. */
   readonly clashing: readonly string[];
-  /** The site's cursor after this call. */
+  /** The site's cursor after this call. It rises with every entry kept, not always by one. */
   readonly cursor: number;
 }
 
@@ -55,7 +55,7 @@ export interface Store {
 
 /** Why a store can't be opened or used, in ids that words/ turns into sentences. */
 export class StoreFault extends Error {
-  readonly id: "store-unwritable" | "store-foreign" | "store-in-use" | "store-unreachable" | "store-newer" | "store-full";
+  readonly id: "store-unwritable" | "store-foreign" | "store-in-use" | "store-unreachable" | "store-newer" | "store-full" | "store-damaged";
   readonly shown: Readonly<Record<string, string>>;
   constructor(id: StoreFault["id"], shown: Readonly<Record<string, string>> = {}, options?: ErrorOptions) {
     super(id, options);

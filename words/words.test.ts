@@ -10,8 +10,8 @@ function sourcesOf(folder: string): readonly string[] {
     .map((path) => readFileSync(new URL(`../${folder}/${path}`, import.meta.url), "utf8"));
 }
 
-test("every sentence that core or answers ask for by id is there", () => {
-  const asked = [...sourcesOf("core"), ...sourcesOf("answers")].flatMap((text) =>
+test("every sentence that core, answers or logbook ask for by id is there", () => {
+  const asked = [...sourcesOf("core"), ...sourcesOf("answers"), ...sourcesOf("logbook")].flatMap((text) =>
     [...text.matchAll(/says:\s*\{\s*id:\s*"([^"]+)"/gu)].map((found) => found[1] ?? ""),
   );
   expect(asked.length).toBeGreaterThan(3);

@@ -1,11 +1,11 @@
 import { motions } from "@ringwright/core/box";
+import { families } from "@ringwright/core/materials";
 import {
   bindings,
   buttGap,
   coil,
   cuts,
   endRings,
-  families,
   gapPolicies,
   joints,
   type Opinion,

@@ -16,8 +16,8 @@ async function serversSite(): Promise<string | undefined> {
   try {
     const reply = await fetch("/api/v1/sites", { signal: AbortSignal.timeout(5000) });
     if (!reply.ok) return undefined;
-    const { sites } = (await reply.json()) as { readonly sites: readonly { readonly site: string }[] };
-    return sites[0]?.site;
+    const { opens } = (await reply.json()) as { readonly opens?: string | null };
+    return opens ?? undefined;
   } catch (error) {
     // No server to ask is no fault: the device works by itself.
     if (error instanceof TypeError || error instanceof DOMException || error instanceof SyntaxError) return undefined;

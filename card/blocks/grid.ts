@@ -42,7 +42,7 @@ export function gridRow(setting: Setting, columns: readonly Column[], cells: rea
     const { text: words, ...style } = typeof cell === "string" ? { text: cell } : cell;
     return { style, block: text(setting, words, { width: width - 2 * inset, size, ...style }), words };
   });
-  const height = Math.max(least, ...written.map((one) => (one?.block.height ?? 0) + 1));
+  const height = Math.max(least, ...written.map((one) => (one?.block.height ?? 0) + 0.5));
   return {
     height,
     tag: "P",

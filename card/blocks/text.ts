@@ -4,7 +4,7 @@ import type { Setting } from "../setting.ts";
 import { type Block, stack } from "./block.ts";
 
 /** From one baseline to the next, and the first baseline under the top, in font sizes. */
-export const leading = 1.32;
+const leading = 1.32;
 export const firstBaseline = 1.02;
 
 /** Font sizes of the card, mm. */

@@ -1,12 +1,12 @@
 import { inUnit, type Length, quantity } from "@ringwright/core/units";
-import { colours, type Drawing, type LaidOut, type Point, paint, scaleText, sheetOf, sizeOf } from "@ringwright/drawings";
+import { colours, type Drawing, type LaidOut, leastSize, type Point, paint, scaleText, sheetOf, sizeOf } from "@ringwright/drawings";
 import { sayIn } from "@ringwright/words";
 import type { Block } from "../blocks/block.ts";
 import { sizes } from "../blocks/text.ts";
 import type { Setting } from "../setting.ts";
 
 /** Scales that a drawing may have (ISO 5455). */
-export const listedScales = [50, 20, 10, 5, 2, 1, 1 / 2, 1 / 5, 1 / 10, 1 / 20, 1 / 50, 1 / 100, 1 / 200] as const;
+const listedScales = [50, 20, 10, 5, 2, 1, 1 / 2, 1 / 5, 1 / 10, 1 / 20, 1 / 50, 1 / 100, 1 / 200] as const;
 
 /** Text of drawings, mm: the usual one, and the least where that gains a scale. */
 const textSizes = [2.6, 2.35] as const;
@@ -16,6 +16,8 @@ const alt = ({ drawing, show }: LaidOut) => drawing.description.map((says) => sa
 /** A drawing at a listed scale, the largest at which it goes into the room there is. */
 export function atListedScale(setting: Setting, drawing: Drawing, width: number, height: number): LaidOut | undefined {
   for (const scale of listedScales) {
+    const [least, lowest] = leastSize(drawing, scale);
+    if (least > width || lowest > height) continue;
     for (const size of textSizes) {
       const laid = sheetOf(drawing, { scale, width, textSize: size, system: setting.system, heading: false });
       const [wide, high] = sizeOf(laid);
@@ -42,7 +44,7 @@ export function figure(laid: LaidOut, width: number): Block {
 }
 
 /** Length of the check bar: what a rule shows, long enough to tell a wrong print by half a per cent. */
-export function checkBar(system: Setting["system"]): { readonly length: number; readonly label: string } {
+function checkBar(system: Setting["system"]): { readonly length: number; readonly label: string } {
   return system === "metric"
     ? { length: 100, label: "100\u00a0mm" }
     : { length: inUnit("length", quantity("length", 4, "in") as Length, "mm"), label: "4\u00a0in" };

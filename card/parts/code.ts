@@ -3,7 +3,7 @@ import qrcode from "qrcode-generator";
 import type { PdfCanvas } from "../pdf/canvas.ts";
 
 /** Least side of one module, and the quiet zone in modules (ISO/IEC 18004; label practice). */
-export const leastModule = 0.35;
+const leastModule = 0.35;
 const usualModule = 0.6;
 const quiet = 4;
 const longest = 255;

@@ -7,39 +7,49 @@ import { asWide, atListedScale, figure, scaleLine, scaleLineHeight } from "./box
 
 const gutter = 5;
 const sideWidth = 58;
+/** A whole drawing drawn smaller than this has texts too small to read. */
+const leastShrunk = 0.88;
 
-export interface DrawingsWish {
-  readonly box: Drawing;
-  /** What stands under the joint clock. */
-  readonly under?: (width: number) => Block;
+/** The drawings of the first sheet as they come out in some room. */
+export interface Drawn {
+  readonly block: Block;
+  /** Whether the box stands at a listed scale, its texts large enough to read. */
+  readonly readable: boolean;
 }
 
-/** The least room that drawings take with a column beside them, mm. */
-export function leastRoom(setting: Setting, plan: Plan, wish: DrawingsWish): number {
-  return sideOf(setting, plan, wish).reduce((sum, { height }) => sum + height, 0) + scaleLineHeight;
-}
-
-/** The box in section at a listed scale in so much room, and beside it the joint clock and what stands under that. */
-export function drawings(setting: Setting, plan: Plan, wish: DrawingsWish, room: number): Block {
+/**
+ * The box in section at a listed scale, beside it the joint clock with what
+ * stands under that: laid out for a room so high, or none where the column
+ * beside the box doesn't go into it.
+ */
+export function drawingsIn(
+  setting: Setting,
+  plan: Plan,
+  box: Drawing,
+): (room: number, under?: (width: number) => Block) => Drawn | undefined {
   const { width } = area;
-  const side = sideOf(setting, plan, wish);
-  const wide = width - (side.length > 0 ? sideWidth + gutter : 0);
-  const laid = atListedScale(setting, wish.box, wide, room - scaleLineHeight);
-  const section = figure(laid ?? asWide(setting, wish.box, wide), wide);
-  const columns = beside([{ at: 0, block: section }, ...(side.length > 0 ? [{ at: width - sideWidth, block: stack(side) }] : [])]);
-  return stack([columns, scaleLine(setting, laid && laid.scale * laid.shrunk, width)], "Figure", section.alt);
-}
-
-function sideOf(setting: Setting, plan: Plan, { under }: DrawingsWish): readonly Block[] {
   const clock = jointClockOfPlan(plan);
-  return [
-    ...(clock
-      ? [
-          heading(setting, setting.words("card-clock"), sideWidth),
-          space(1),
-          figure(asWide(setting, drawJointClock(clock), sideWidth), sideWidth),
-        ]
-      : []),
-    ...(under ? [space(2), under(sideWidth)] : []),
-  ];
+  const clockBlocks = clock
+    ? [
+        heading(setting, setting.words("card-clock"), sideWidth),
+        space(1),
+        figure(asWide(setting, drawJointClock(clock), sideWidth), sideWidth),
+      ]
+    : [];
+  return (room, under) => {
+    const side = stack([...clockBlocks, ...(under ? [space(2), under(sideWidth)] : [])]);
+    const height = room - scaleLineHeight;
+    if (side.height > height) return undefined;
+    const wide = width - (side.height > 0 ? sideWidth + gutter : 0);
+    const laid = atListedScale(setting, box, wide, height);
+    const section = figure(laid ?? asWide(setting, box, wide), wide);
+    const columns = beside([
+      { at: 0, block: section },
+      { at: width - sideWidth, block: side },
+    ]);
+    return {
+      block: stack([columns, scaleLine(setting, laid && laid.scale * laid.shrunk, width)], "Figure", section.alt),
+      readable: laid !== undefined && laid.shrunk >= leastShrunk,
+    };
+  };
 }

@@ -5,11 +5,11 @@ import { type Block, space } from "../blocks/block.ts";
 import { heading, sizes } from "../blocks/text.ts";
 import type { Flow } from "../pdf/flow.ts";
 import { area, type Setting } from "../setting.ts";
-import { drawings, leastRoom } from "./drawings.ts";
+import { drawingsIn } from "./drawings.ts";
 import { lanternBlocks } from "./lantern.ts";
 import { marks } from "./marks.ts";
 import { gapBlocks } from "./ruled.ts";
-import { setAndCut } from "./set-and-cut.ts";
+import { setAndCut, stripBlock } from "./set-and-cut.ts";
 
 /** The least room in which a drawing is worth its ink, and the most it takes, mm. */
 const drawingRoom = { least: 60, most: 125 } as const;
@@ -42,25 +42,52 @@ export function firstPage(flow: Flow, page: FirstPage): void {
   flow.gap(apart);
 }
 
-/** Drawings over tables; the lantern ring beside the one or with the other, wherever it has room. */
-function drawnParts({ setting, plan, words }: FirstPage, box: Drawing, left: number): readonly Block[] {
+/** One way to share the sheet out: what stands beside the drawing, under it, and on the next sheet. */
+interface Arrangement {
+  readonly beside?: (width: number) => Block;
+  readonly lower: readonly Block[];
+  readonly later: readonly Block[];
+}
+
+/** Drawings over tables: the first arrangement in which the box can be read, else the one that leaves it most room. */
+function drawnParts(page: FirstPage, box: Drawing, left: number): readonly Block[] {
+  const { setting, plan } = page;
+  const drawn = drawingsIn(setting, plan, box);
+  let best: { readonly room: number; readonly parts: readonly Block[] } | undefined;
+  for (const { beside, lower, later } of arrangements(page)) {
+    const room = Math.min(drawingRoom.most, left - lower.reduce((sum, { height }) => sum + height + apart, 0) - apart);
+    const came = drawn(room, beside);
+    if (!came) continue;
+    const parts = [came.block, ...lower, ...later];
+    if (came.readable) return parts;
+    if (!best || room > best.room) best = { room, parts };
+  }
+  if (best) return best.parts;
+  // Tables so long that nothing goes in over them have the next sheet to themselves.
+  const [first] = arrangements(page);
+  return [...lists(drawn(drawingRoom.most)?.block), ...(first?.lower ?? []), ...lists(lanternBlocks(setting, plan, page.words)?.across)];
+}
+
+/** The ways to share the sheet out, the best first; each is made only when it is asked for. */
+function* arrangements({ setting, plan, words }: FirstPage): Generator<Arrangement> {
   const lantern = lanternBlocks(setting, plan, words);
-  const tables = setAndCut(setting, plan, words);
-  const roomOver = (blocks: readonly Block[]) =>
-    Math.max(drawingRoom.least, Math.min(drawingRoom.most, left - blocks.reduce((sum, { height }) => sum + height + apart, 0)));
-  const alone = tables ? [tables] : [];
-  if (!lantern) return [drawings(setting, plan, { box }, roomOver(alone)), ...alone];
-  const beside = { box, under: lantern.column };
-  if (leastRoom(setting, plan, beside) <= roomOver(alone)) return [drawings(setting, plan, beside, roomOver(alone)), ...alone];
-  const under = setAndCut(setting, plan, words, lantern.column);
-  const below = [...alone, lantern.across];
-  const lower = under && tables && under.height < tables.height + apart + lantern.across.height ? [under] : below;
-  return [drawings(setting, plan, { box }, roomOver(lower)), ...lower];
+  const tables = lists(setAndCut(setting, plan, words));
+  const beside = lantern ? { beside: lantern.column } : {};
+  yield { ...beside, lower: tables, later: [] };
+  const strip = lists(stripBlock(setting, plan));
+  yield { ...beside, lower: lists(setAndCut(setting, plan, words, { strip: false })), later: strip };
+  if (!lantern) return;
+  yield { lower: [...tables, lantern.across], later: [] };
+  yield { lower: lists(setAndCut(setting, plan, words, { under: lantern.column })), later: [] };
+  yield { lower: lists(setAndCut(setting, plan, words, { under: lantern.column, strip: false })), later: strip };
+}
+
+function lists(...blocks: readonly (Block | undefined)[]): readonly Block[] {
+  return blocks.filter((block) => block !== undefined);
 }
 
 function undrawnParts({ setting, plan, words }: FirstPage): readonly Block[] {
-  const parts = [noDrawing(setting), setAndCut(setting, plan, words), lanternBlocks(setting, plan, words)?.across];
-  return parts.filter((part) => part !== undefined);
+  return lists(noDrawing(setting), setAndCut(setting, plan, words), lanternBlocks(setting, plan, words)?.across);
 }
 
 /** What was not known, with room to write it in. */

@@ -2,7 +2,7 @@ import { isStem } from "@ringwright/core/box";
 import { answerOf, type Plan } from "@ringwright/core/plan";
 import { shownUnit, unitText } from "@ringwright/core/units";
 import type { PlanInWords, SetRow, SourceText } from "@ringwright/words/plan";
-import { type Block, stack } from "../blocks/block.ts";
+import { type Block, beside, stack } from "../blocks/block.ts";
 import { type Column, gridHead, gridRow } from "../blocks/grid.ts";
 import { heading, sizes, text } from "../blocks/text.ts";
 import type { Setting } from "../setting.ts";
@@ -105,11 +105,39 @@ export function signatures(setting: Setting, width: number): Block {
   ]);
 }
 
-/** Every source with how it was seen, and where in it. */
+/** Sources that are set beside one another as one. */
+const handful = 6;
+
+/** Blocks in two columns, about as high as each other. */
+function halves(blocks: readonly Block[]): readonly [readonly Block[], readonly Block[]] {
+  const whole = blocks.reduce((sum, { height }) => sum + height, 0);
+  let used = 0;
+  const split = blocks.findIndex(({ height }) => {
+    used += height;
+    return used >= whole / 2;
+  });
+  return [blocks.slice(0, split + 1), blocks.slice(split + 1)];
+}
+
+/** Every source with how it was seen, and where in it, in two columns. */
 export function sourceBlocks(setting: Setting, list: readonly SourceText[], width: number): readonly Block[] {
-  return list.map(({ title, seen, at }) =>
-    text(setting, `${title} (${seen})${at.length === 0 ? "" : `: ${at.join("; ")}`}`, { width, size: sizes.tiny, lead: "·", after: 0.4 }),
+  const half = (width - 5) / 2;
+  const blocks = list.map(({ title, seen, at }) =>
+    text(setting, `${title} (${seen})${at.length === 0 ? "" : `: ${at.join("; ")}`}`, {
+      width: half,
+      size: sizes.tiny,
+      lead: "·",
+      after: 0.4,
+    }),
   );
+  // A handful at a time: read down the left, then down the right, before the next handful.
+  return Array.from({ length: Math.ceil(blocks.length / handful) }, (_, i) => {
+    const [left, right] = halves(blocks.slice(i * handful, (i + 1) * handful));
+    return beside([
+      { at: 0, block: stack(left) },
+      { at: half + 5, block: stack(right) },
+    ]);
+  });
 }
 
 /** What was not known, each with a line to write it on. */

@@ -15,7 +15,12 @@ const cutWidth = area.width - setWidth - gutter;
 const stripWidth = 66;
 
 /** The set as it goes in, beside it what to cut and whatever goes under that; none when neither is known. */
-export function setAndCut(setting: Setting, plan: Plan, { sections }: PlanInWords, under?: (width: number) => Block): Block | undefined {
+export function setAndCut(
+  setting: Setting,
+  plan: Plan,
+  { sections }: PlanInWords,
+  { strip = true, under }: { readonly strip?: boolean; readonly under?: (width: number) => Block } = {},
+): Block | undefined {
   const [set, cut] = ["set", "cut"].map((wanted) => sections.find(({ id }) => id === wanted));
   if (!set && !cut) return undefined;
   return beside([
@@ -24,7 +29,7 @@ export function setAndCut(setting: Setting, plan: Plan, { sections }: PlanInWord
       ? [
           {
             at: set ? setWidth + gutter : 0,
-            block: stack([cutList(setting, plan, cut), ...(under ? [space(2), under(cutWidth)] : [])]),
+            block: stack([cutList(setting, plan, cut, strip), ...(under ? [space(2), under(cutWidth)] : [])]),
           },
         ]
       : []),
@@ -43,13 +48,19 @@ function setList(setting: Setting, plan: Plan, { heading: title, blocks }: Secti
   ]);
 }
 
-function cutList(setting: Setting, plan: Plan, { heading: title, blocks }: Section): Block {
-  const strip = stripOfPlan(plan);
+function cutList(setting: Setting, plan: Plan, { heading: title, blocks }: Section, withStrip: boolean): Block {
+  const strip = withStrip ? stripBlock(setting, plan) : undefined;
   return stack([
     heading(setting, title, cutWidth),
     ...blocksOf(setting, blocks, cutWidth, { value: 0.5, note: 0.64 }),
-    ...(strip ? [space(1), figure(asWide(setting, bare(drawCutStrip(strip)), stripWidth), cutWidth)] : []),
+    ...(strip ? [space(1), strip] : []),
   ]);
+}
+
+/** The strip to cut for one ring; none where it is not known how long. */
+export function stripBlock(setting: Setting, plan: Plan): Block | undefined {
+  const strip = stripOfPlan(plan);
+  return strip && figure(asWide(setting, bare(drawCutStrip(strip)), stripWidth), cutWidth);
 }
 
 /** A strip without scale bar and notes: the cuts above it say the same, and its middle is seen to be left out. */

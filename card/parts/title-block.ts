@@ -27,7 +27,7 @@ export function titleBlock(setting: Setting, { name, place, first, entries, boxL
   const said = stack([
     text(setting, setting.words("card-kicker"), { width: wide, size: sizes.small, ink: "quiet", after: 0.6 }),
     text(setting, name, { width: wide, size: tall * sizes.name, bold: true, most: 2, after: 0.4 }),
-    ...(place === undefined ? [] : [text(setting, place, { width: wide, size: sizes.body, most: 2, after: 0.6 })]),
+    ...(place === undefined ? [] : [text(setting, place, { width: wide, size: sizes.body, most: 1, after: 0.6 })]),
     text(setting, first.join(" · "), { width: wide, size: sizes.small, ink: "quiet" }),
   ]);
   const height = Math.max(least, last, said.height + 2 * padding);

@@ -45,7 +45,7 @@ export interface Structure {
   end(): unknown;
 }
 
-export interface PdfOptions {
+interface PdfOptions {
   readonly autoFirstPage: false;
   readonly bufferPages: true;
   readonly compress: boolean;

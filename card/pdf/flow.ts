@@ -5,8 +5,8 @@ import type { Structure } from "./document.ts";
 import { points } from "./points.ts";
 
 /** Left free at the top and foot of each sheet for its title and its closing line. */
-export const head = 8;
-export const foot = 7;
+const head = 8;
+const foot = 7;
 const room = area.height - head - foot;
 
 /** Puts blocks on sheets, one under the other; what belongs together stays together. */

@@ -1,4 +1,4 @@
-import { answers, ask, isMalformed, type Reply, readJson, refusedQuestion, replySchema } from "@ringwright/answers";
+import { ask, isMalformed, listAnswers, type Reply, readJson, refusedQuestion } from "@ringwright/answers";
 import { readAllFacts } from "@ringwright/data";
 import { exits } from "./exits.ts";
 import type { Streams } from "./streams.ts";
@@ -34,12 +34,6 @@ function replyTo(name: string, streams: Streams): Reply {
 
 /** `ringwright answers`: names with what they answer and their schemas. */
 export function answersCommand(streams: Streams): number {
-  const list = answers.map((entry) => ({
-    name: entry.name,
-    about: entry.about,
-    question: entry.question.schema,
-    reply: replySchema(entry),
-  }));
-  streams.out(`${JSON.stringify(list, null, 2)}\n`);
+  streams.out(`${JSON.stringify(listAnswers(), null, 2)}\n`);
   return exits.ok;
 }

@@ -4,7 +4,7 @@ import { readBoxFile } from "./box-file.ts";
 import type { Streams } from "./streams.ts";
 
 function reading(read: Streams["read"]) {
-  return readBoxFile("box.yaml", { out: () => {}, err: () => {}, write: () => {}, read });
+  return readBoxFile("box.yaml", { out: () => {}, err: () => {}, write: () => {}, now: () => new Date(0), read });
 }
 
 const of = (text: string) => reading(() => text);

@@ -5,6 +5,7 @@ import type { Plan } from "@ringwright/core/plan";
 import type { UnitSystem } from "@ringwright/core/units";
 import type { Found } from "@ringwright/core/workings";
 import { say } from "@ringwright/words";
+import type { Drawn } from "./plan-drawings.ts";
 import type { Streams } from "./streams.ts";
 
 export interface CardAsked {
@@ -13,17 +14,17 @@ export interface CardAsked {
 }
 
 /**
- * Writes the card of a plan, and gives a line that says where it went or why
- * not. Card, PDF library and fonts are loaded only here.
+ * Writes the card of a plan, and tells what became of it. Card, PDF library and fonts are loaded only here.
  */
-export async function writeCard(plan: Found<Plan>, { file, paper }: CardAsked, system: UnitSystem, streams: Streams): Promise<string> {
+export async function writeCard(plan: Found<Plan>, { file, paper }: CardAsked, system: UnitSystem, streams: Streams): Promise<Drawn> {
   const [{ drawCard, fontFiles }, { default: Document }] = await Promise.all([import("@ringwright/card"), import("pdfkit")]);
   const bytes = await drawCard(plan, { Document, fonts: readFonts(fontFiles), system, paper, issued: issuedNow(streams.now()) });
   try {
     streams.write(file, bytes);
-    return say({ id: "plan-card-written", with: { file } });
+    return { line: say({ id: "plan-card-written", with: { file } }), failed: false };
   } catch (error) {
-    return say({ id: "plan-card-not-written", with: { file, why: error instanceof Error ? error.message : String(error) } });
+    const why = error instanceof Error ? error.message : String(error);
+    return { line: say({ id: "plan-card-not-written", with: { file, why } }), failed: true };
   }
 }
 

@@ -4,8 +4,8 @@ import { say } from "@ringwright/words";
 import type { Streams } from "./streams.ts";
 
 /** The drawings of a plan, by the option that asks for one. */
-const drawingOptions = ["drawing", "clock", "strip", "push"] as const;
-type DrawingOption = (typeof drawingOptions)[number];
+const drawingNames = { drawing: "box-section", clock: "joint-clock", strip: "cut-strip", push: "push" } as const;
+type DrawingOption = keyof typeof drawingNames;
 /** Which drawing goes into which file. */
 export type DrawingFiles = { readonly [name in DrawingOption]?: string };
 
@@ -17,29 +17,14 @@ export interface Drawn {
 
 /** Writes the drawings that were asked for. The drawing package is loaded only here. */
 export async function writeDrawings(plan: Plan, files: DrawingFiles, system: UnitSystem, streams: Streams): Promise<readonly Drawn[]> {
-  const asked = drawingOptions.filter((name) => files[name] !== undefined);
+  const asked = (Object.keys(drawingNames) as DrawingOption[]).filter((name) => files[name] !== undefined);
   if (asked.length === 0) return [];
-  const { boxOfPlan, drawBoxSection, drawCutStrip, drawJointClock, drawStressCurve, jointClockOfPlan, pushOfPlan, stripOfPlan, toSvg } =
-    await import("@ringwright/drawings");
-  const drawings = {
-    drawing: () => {
-      const box = boxOfPlan(plan, plan.survey.name ?? say({ id: "plan-unnamed-box" }));
-      return box && toSvg(drawBoxSection(box), { system });
-    },
-    clock: () => {
-      const clock = jointClockOfPlan(plan);
-      return clock && toSvg(drawJointClock(clock), { system, width: 80 });
-    },
-    strip: () => {
-      const strip = stripOfPlan(plan);
-      return strip && toSvg(drawCutStrip(strip), { system, width: 140 });
-    },
-    push: () => {
-      const push = pushOfPlan(plan);
-      return push && toSvg(drawStressCurve(push), { system, width: 140 });
-    },
-  } as const satisfies Readonly<Record<DrawingOption, () => string | undefined>>;
-  return asked.map((name) => written(drawings[name](), files[name] ?? "", streams));
+  const { drawOfPlan, toSvg, usualWidth } = await import("@ringwright/drawings");
+  return asked.map((option) => {
+    const name = drawingNames[option];
+    const drawing = drawOfPlan(name, plan, plan.survey.name ?? say({ id: "plan-unnamed-box" }));
+    return written(drawing && toSvg(drawing, { system, width: usualWidth[name] }), files[option] ?? "", streams);
+  });
 }
 
 function written(svg: string | undefined, file: string, streams: Streams): Drawn {

@@ -152,3 +152,14 @@ test("a box that cannot be is turned away with what was perhaps meant", async ()
   expect(code).toBe(3);
   expect(err).toMatch(/depth reads 920 mm, which few boxes have\. Is it 92\.0\smm\?/u);
 });
+
+test("a card is written as a PDF on the paper asked for, and said where", async () => {
+  const { code, err, files } = await ran(["plan", "-", "--card", "card.pdf", "--paper", "letter"], example);
+  expect(code).toBe(0);
+  expect(err).toContain("Card written to card.pdf.");
+  const card = Buffer.from(files.get("card.pdf") ?? "");
+  expect(card.subarray(0, 8).toString()).toBe("%PDF-1.7");
+  // Letter is 8.5 by 11 in, of 72 points each.
+  expect(card.toString("latin1")).toContain("/MediaBox [0 0 612 792]");
+  expect((await ran(["plan", "-", "--card", "card.pdf", "--paper", "a5"], example)).code).toBe(2);
+});

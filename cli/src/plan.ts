@@ -43,9 +43,11 @@ export async function planCommand(words: readonly string[], streams: Streams): P
   const found = { ...worked.found, value: worked.found.value as Plan };
   if (asked.json) streams.out(`${JSON.stringify(replyOf(worked))}\n`);
   else streams.out(planText(found, { system: asked.units, workings: asked.workings }));
-  const drawn = await writeDrawings(found.value, asked.drawings, asked.units, streams);
+  const drawn = [
+    ...(await writeDrawings(found.value, asked.drawings, asked.units, streams)),
+    ...(asked.card ? [await writeCard(found, asked.card, asked.units, streams)] : []),
+  ];
   for (const { line } of drawn) streams.err(`${line}\n`);
-  if (asked.card) streams.err(`${await writeCard(found, asked.card, asked.units, streams)}\n`);
   return drawn.some(({ failed }) => failed) ? exits.malformed : exits.ok;
 }
 

@@ -20,6 +20,10 @@ export async function run(words: readonly string[], streams: Streams = terminal)
       return answersCommand(streams);
     case "example":
       return exampleCommand(rest, streams);
+    case "serve": {
+      const { serveCommand } = await import("./serve.ts");
+      return serveCommand(rest, streams);
+    }
     case "help":
     case "--help":
     case "-h":

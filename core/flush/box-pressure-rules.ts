@@ -17,18 +17,18 @@ export const differentialRule = rule({
 
 /** What the box stands above suction, by one published figure. */
 export function riseByFactor(citation: Citation): Rule {
-  return {
+  return rule({
     id: "box-rise",
     symbol: "r",
     expression: "C · Δp",
     unit: "Pa",
     inputs: [{ symbol: "C", name: "box-pressure-factor", unit: "1" }, differential],
     citation,
-  };
+  });
 }
 
 export function riseFixed(citation: Citation): Rule {
-  return {
+  return rule({
     id: "box-rise-fixed",
     name: "box-rise",
     symbol: "r",
@@ -36,7 +36,7 @@ export function riseFixed(citation: Citation): Rule {
     unit: "Pa",
     inputs: [{ symbol: "a", name: "box-rise-printed", unit: "Pa" }, differential],
     citation,
-  };
+  });
 }
 
 export const lowestRise = rule({

@@ -43,14 +43,14 @@ const referenceNames: Readonly<Record<FlushReference, string>> = {
 
 /** A pressure plus the margin that a source prints. */
 export function aboveRule(above: FlushReference, citation: Citation): Rule {
-  return {
+  return rule({
     id: "flush-by-source",
     symbol: "p_f",
     expression: "p_ref + m",
     unit: "Pa",
     inputs: [{ symbol: "p_ref", name: referenceNames[above], unit: "Pa" }, margin],
     citation,
-  };
+  });
 }
 
 function extreme(id: string, symbol: string, expression: string): Rule {

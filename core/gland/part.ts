@@ -36,9 +36,12 @@ const frictions: Range = { min: 0, max: 1 };
 /** Refuses the first part that is no part; names are only put together when one is. */
 export function noStack(parts: readonly Part[]): Refused | undefined {
   if (parts.length < 1 || parts.length > 100) return outside([["parts", parts.length, { min: 1, max: 100 }, "1"]]);
+  let last: Part | undefined;
   for (let i = 0; i < parts.length; i++) {
     const part = parts[i];
-    if (!part) continue;
+    // Rings of one set are as a rule the same part, looked at once.
+    if (!part || part === last) continue;
+    last = part;
     if (
       within(heights, part.height) &&
       within(ratios, part.ratio) &&

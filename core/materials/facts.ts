@@ -1,5 +1,6 @@
 import type { Seen, SourceId } from "../sources/index.ts";
 import type { Density, GaugePressure, Length, Speed, Stress, Temperature } from "../units/index.ts";
+import type { Family } from "./families.ts";
 
 /** One document that a fact rests on, and what it says where that was noted. */
 export interface Origin {
@@ -64,19 +65,6 @@ interface Named extends Fact {
 }
 
 type Construction = "braid" | "wire-reinforced" | "die-formed" | "foil" | "compound" | "over-core";
-export type Family =
-  | "graphite"
-  | "carbon"
-  | "ptfe"
-  | "aramid"
-  | "novoloid"
-  | "acrylic"
-  | "glass"
-  | "vegetable-fibre"
-  | "melamine"
-  | "metal"
-  | "injectable"
-  | "elastomer-core";
 /** How the rings of a style are brought home before the first start. */
 export type SeatingPolicy = "ptfe-light" | "graphite-yarn-light" | "graphite-braid" | "other-fibre-firm" | "stem-full-load";
 type Allowance = "never" | "listed" | "tested";

@@ -1,5 +1,6 @@
 export { type Clearing, clearing, type Unsaid } from "./clearing.ts";
-export type { EndRing, Family, MaterialsFacts, Origin, RatingFact, SeatingPolicy, SleeveMaterial, Style } from "./facts.ts";
+export type { EndRing, MaterialsFacts, Origin, RatingFact, SeatingPolicy, SleeveMaterial, Style } from "./facts.ts";
+export { type Family, families } from "./families.ts";
 export { type FluidListed, fluidsList } from "./fluids.ts";
 export { type Line, type Material, type MaterialLine, material } from "./material.ts";
 export { type Materials, materials } from "./materials.ts";

@@ -1,5 +1,6 @@
 import { type Answer, begin, refuse } from "../workings/index.ts";
-import type { Fact, Family, MaterialsFacts, Style } from "./facts.ts";
+import type { Fact, MaterialsFacts, Style } from "./facts.ts";
+import type { Family } from "./families.ts";
 import { ready, spelt } from "./ready.ts";
 
 /** Any fact of a style, as one line: whichever of these members it has. */

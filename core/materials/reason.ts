@@ -1,6 +1,7 @@
 import type { Citation } from "../sources/index.ts";
 import type { Says } from "../workings/index.ts";
-import type { Confidence, Family } from "./facts.ts";
+import type { Confidence } from "./facts.ts";
+import type { Family } from "./families.ts";
 
 /** What a packing can fail on. */
 export type ConstraintId =

@@ -2,7 +2,8 @@ import type { Density, Length, Stress } from "../units/index.ts";
 import type { Band, Rule } from "../workings/index.ts";
 import { type Answer, begin, refuse, rule } from "../workings/index.ts";
 import { citeFact } from "./cite-fact.ts";
-import type { BandOf, Family, Figure, MaterialsFacts, SeatingPolicy, Style } from "./facts.ts";
+import type { BandOf, Figure, MaterialsFacts, SeatingPolicy, Style } from "./facts.ts";
+import type { Family } from "./families.ts";
 import { ready, spelt } from "./ready.ts";
 
 /** A figure to use, and how far it may be off. */

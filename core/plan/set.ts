@@ -71,8 +71,7 @@ export function ringsOf(
     set,
     cut: when({ shaft: space }, (known) => {
       const given = across(known.shaft);
-      const family = style && gapFamilies[style.family];
-      if (family !== undefined) given.family = family;
+      if (style !== undefined) given.family = style.family;
       return ringCut(given, facts.rings);
     }),
     coil: when({ shaft: space, "set.rings": rings }, (known) => {
@@ -131,19 +130,3 @@ function seatingOf({ motion, hazards = {} }: Survey, style: StyleFacts | undefin
   if (seating === "full-load" || isStem(motion)) return "full";
   return style?.seating === undefined ? undefined : manners[style.seating];
 }
-
-/** Families as the gap between the ends of a ring knows them. */
-const gapFamilies = {
-  graphite: "graphite",
-  carbon: "carbon",
-  ptfe: "ptfe",
-  aramid: "aramid",
-  novoloid: "synthetic",
-  acrylic: "synthetic",
-  glass: "mineral",
-  "vegetable-fibre": "plant-fibre",
-  melamine: "synthetic",
-  metal: "metal",
-  injectable: undefined,
-  "elastomer-core": undefined,
-} as const;

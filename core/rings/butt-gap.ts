@@ -1,6 +1,7 @@
+import type { Family } from "../materials/index.ts";
 import { type Length, quantity } from "../units/index.ts";
 import { type Answer, type Band, band, begin, rule, type Workings } from "../workings/index.ts";
-import type { Family, Opinion, RingFacts } from "./facts.ts";
+import type { Opinion, RingFacts } from "./facts.ts";
 
 /** Whether the ends of a ring meet, or stand apart so that the fibre can swell. */
 export const gapPolicies = ["close", "swell", "not-known"] as const;
@@ -54,7 +55,7 @@ export function lessGap(work: Workings, cutLength: Length, { low, high }: Band<L
  *   g between 1.5 and 3 mm for vegetable fibre, which swells; none for the rest
  *
  * Units: gap m.
- * Range: any family of the facts; not known: no gap is named and all opinions are shown.
+ * Range: any family of packing; where it or its gap is not known, no gap is named and all opinions are shown.
  * Source: common practice; Mobley 1999 (at least 1/16 in), Bloch and Geitner (1/16 to 1/8 in), fire-pump maker's manual (none).
  * @example buttGap({ family: "ptfe" }, facts) // close, 0 mm
  */

@@ -1,4 +1,5 @@
 import type { Motion } from "../box/index.ts";
+import type { Family } from "../materials/index.ts";
 import type { Citation } from "../sources/index.ts";
 import { type GaugePressure, type Length, quantity } from "../units/index.ts";
 import { type Rule, rule } from "../workings/index.ts";
@@ -6,9 +7,6 @@ import { type Rule, rule } from "../workings/index.ts";
 /** How hard rings are seated: eased home, tamped home, or with the full gland load ring by ring. */
 export const seatings = ["light", "firm", "full"] as const;
 export type Seating = (typeof seatings)[number];
-
-export const families = ["plant-fibre", "ptfe", "graphite", "carbon", "aramid", "synthetic", "mineral", "metal"] as const;
-export type Family = (typeof families)[number];
 
 /** What someone prints: from, to (open when left out), and where. */
 export interface Opinion {
@@ -36,8 +34,9 @@ export interface RingFile {
   readonly seating: readonly { readonly manner: Seating; readonly low: number; readonly high: number; readonly citation: Citation }[];
   readonly entry: Readonly<Record<"least" | "wanted", { readonly value: number; readonly unit: string; readonly citation: Citation }>>;
   readonly buttGap: {
-    readonly families: readonly InUnit<{
-      readonly family: Family;
+    /** Those of which nothing is known are left out. */
+    readonly rows: readonly InUnit<{
+      readonly families: readonly Family[];
       readonly low: number;
       readonly high: number;
       readonly citation: Citation;
@@ -112,17 +111,19 @@ export function readRingFacts({ ringCount, oneRingPressure, seating, entry, butt
       rule: limit("entry-wanted", "e_w", "entry-wanted", "m", entry.wanted.citation),
     },
     gaps: new Map(
-      buttGap.families.map(({ family, low, high, unit, citation }) => [
-        family,
-        {
-          low: length(low, unit),
-          high: length(high, unit),
-          rules: [
-            limit(`butt-gap-low-${family}`, "g_lo", "butt-gap", "m", citation),
-            limit(`butt-gap-high-${family}`, "g_hi", "butt-gap", "m", citation),
-          ] as const,
-        },
-      ]),
+      buttGap.rows.flatMap(({ families, low, high, unit, citation }) =>
+        families.map((family) => [
+          family,
+          {
+            low: length(low, unit),
+            high: length(high, unit),
+            rules: [
+              limit(`butt-gap-low-${family}`, "g_lo", "butt-gap", "m", citation),
+              limit(`butt-gap-high-${family}`, "g_hi", "butt-gap", "m", citation),
+            ] as const,
+          },
+        ]),
+      ),
     ),
     gapOpinions: buttGap.opinions.map(({ low, high, unit, citation }) => ({
       low: length(low, unit),

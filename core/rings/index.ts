@@ -1,8 +1,6 @@
 export { type ButtGap, buttGap, gapPolicies } from "./butt-gap.ts";
 export { type Coil, coil } from "./coil.ts";
 export {
-  type Family,
-  families,
   type Opinion,
   type RingFacts,
   type RingFile,

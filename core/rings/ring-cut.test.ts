@@ -14,7 +14,7 @@ const degrees = (value: number) => quantity("angle", value, "deg");
 const inInch = (value: Length) => inUnit("length", value, "in");
 const inMm = (value: Length) => inUnit("length", value, "mm");
 
-function cutOf(question: CutQuestion & { family?: "plant-fibre" | "ptfe" }): RingCut {
+function cutOf(question: CutQuestion & { family?: "vegetable-fibre" | "ptfe" }): RingCut {
   const answer = ringCut(question, facts);
   if (!answer.ok) throw new Error(JSON.stringify(answer.refusal));
   return answer.value;

@@ -1,3 +1,4 @@
+import type { Family } from "../materials/index.ts";
 import { type Angle, inUnit, type Length, quantity } from "../units/index.ts";
 import { type Answer, begin, outside, type Refused, type Uncertain, uncertain, type Workings } from "../workings/index.ts";
 import { type ButtGap, lessGap, stepGap } from "./butt-gap.ts";
@@ -18,7 +19,7 @@ import {
   squareRule,
   thirtySecond,
 } from "./cut-rules.ts";
-import type { Family, RingFacts } from "./facts.ts";
+import type { RingFacts } from "./facts.ts";
 import { type RingSpace, refuseSpace, ringSection, uncertaintyOf } from "./ring-section.ts";
 
 /** A square cut, or a slanting one of which the ends overlap. */

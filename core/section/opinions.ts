@@ -99,14 +99,14 @@ export function sectionOpinions(
 }
 
 function tableRule(table: SectionTable, entry: DiameterBand): Rule {
-  return {
+  return rule({
     id: table.id,
     symbol: "s",
     expression: "read off the table",
     unit: "m",
     inputs: [{ symbol: "d", name: "shaft", unit: "m" }],
     citation: { source: table.source, at: table.at, seen: entry.seen ?? table.seen },
-  };
+  });
 }
 
 /** The band that holds a shaft, twice; or the two about it; or nothing beyond the table's ends. */

@@ -207,4 +207,19 @@ export const standards = {
     seen: "quoted",
     what: "Scope in a catalogue; the burn thresholds from memory",
   },
+  "rfc-8785": {
+    title: "RFC 8785, JSON Canonicalization Scheme (JCS), 2020",
+    seen: "quoted",
+    what: "The sample object of 3.2, the sorting sample of 3.2.3 and the table of appendix B, in several public copies",
+  },
+  "rfc-9562": {
+    title: "RFC 9562, Universally Unique IDentifiers (UUIDs), 2024",
+    seen: "quoted",
+    what: "The example of version 7 in appendix A.6, in several public copies; the layout of 5.7 from memory",
+  },
+  "fips-180-4": {
+    title: "FIPS 180-4, Secure Hash Standard, 2015, with the examples that NIST publishes beside it",
+    seen: "memory",
+    what: "The example of SHA-256 for the message abc",
+  },
 } as const satisfies Record<string, Source>;

@@ -36,13 +36,31 @@ export interface Rule {
   readonly citation: Citation;
   /** A setting taken for lack of a measurement, with the spread to show beside it. */
   readonly assumed?: Range | undefined;
-  /** Whether any of the inputs has a range to be looked at; `rule` says so, for the sake of speed. */
-  readonly guarded?: boolean;
+  /** The inputs that have a range to be looked at; `rule` picks them out, for the sake of speed. */
+  readonly guards: readonly Guard[];
+}
+
+/** Where one input of a rule has to lie for the rule to hold. */
+export interface Guard {
+  /** Which of the rule's inputs. */
+  readonly at: number;
+  readonly input: string;
+  readonly min: number;
+  readonly max: number;
 }
 
 /** Declares a rule. The order of `inputs` is the order of the numbers in each step. */
-export function rule(declared: Rule): Rule {
+export function rule(declared: Omit<Rule, "guards">): Rule {
   const { id, symbol, name, expression, unit, inputs, citation, assumed } = declared;
   // Each rule has the same members in the same order: that keeps noting a step quick.
-  return { id, symbol, name, expression, unit, inputs, citation, assumed, guarded: inputs.some(({ valid }) => valid !== undefined) };
+  return { id, symbol, name, expression, unit, inputs, citation, assumed, guards: guardsOf(inputs) };
+}
+
+function guardsOf(inputs: readonly Input[]): readonly Guard[] {
+  const guards: Guard[] = [];
+  for (let at = 0; at < inputs.length; at++) {
+    const { name, valid } = inputs[at] as Input;
+    if (valid) guards.push({ at, input: name, min: valid.min ?? Number.NEGATIVE_INFINITY, max: valid.max ?? Number.POSITIVE_INFINITY });
+  }
+  return guards;
 }

@@ -11,7 +11,7 @@ import {
   type Uncertain,
   type Warning,
 } from "./answer.ts";
-import type { Range, Rule } from "./rule.ts";
+import type { Guard, Range, Rule } from "./rule.ts";
 
 /** Whether a number lies in a range; NaN never does. */
 export function within(range: Range, value: number): boolean {
@@ -31,15 +31,15 @@ export class Workings {
   step<Q extends number>(rule: Rule, inputs: readonly number[], value: Q, uncertainty?: number): Q {
     this.#steps.push(uncertainty === undefined ? [rule, inputs, value] : [rule, inputs, value, uncertainty]);
     if (!Number.isFinite(value)) this.#overflow ??= rule;
-    if (rule.guarded !== false) this.#look(rule, inputs);
+    if (rule.guards.length > 0) this.#look(rule, inputs);
     return value;
   }
 
   #look(rule: Rule, inputs: readonly number[]): void {
-    for (let i = 0; i < rule.inputs.length; i++) {
-      const input = rule.inputs[i];
-      const given = inputs[i];
-      if (input?.valid && given !== undefined && !within(input.valid, given)) this.#flag(rule, input.name, given, input.valid);
+    for (let i = 0; i < rule.guards.length; i++) {
+      const guard = rule.guards[i] as Guard;
+      const given = inputs[guard.at];
+      if (given !== undefined && !(given >= guard.min && given <= guard.max)) this.#flag(rule, guard, given);
     }
   }
 
@@ -70,21 +70,12 @@ export class Workings {
     return { ok: true, value, workings: this.#steps, warnings: this.#warnings ?? none };
   }
 
-  #flag(rule: Rule, input: string, given: number, valid: Range): void {
+  #flag(rule: Rule, { at, input }: Guard, given: number): void {
     this.warn({
       kind: "outside-validity",
       input,
       given,
-      says: {
-        id: "outside-validity",
-        with: {
-          rule: rule.id,
-          input,
-          given,
-          ...(valid.min === undefined ? {} : { min: valid.min }),
-          ...(valid.max === undefined ? {} : { max: valid.max }),
-        },
-      },
+      says: { id: "outside-validity", with: { rule: rule.id, input, given, ...rule.inputs[at]?.valid } },
       citation: rule.citation,
     });
   }
@@ -119,7 +110,11 @@ export function outside(checks: readonly (readonly [input: string, value: number
 
 /** The same for one input, where many are looked at in the hot path: nothing is made unless it is refused. */
 export function notWithin(input: string, value: number, range: Range, unit: string): Refused | undefined {
-  if (within(range, value)) return undefined;
+  return within(range, value) ? undefined : refuseOutside(input, value, range, unit);
+}
+
+/** Apart from the look, which so stays short enough to be compiled into whatever looks. */
+function refuseOutside(input: string, value: number, range: Range, unit: string): Refused {
   return refuse({
     kind: "outside-range",
     input,

@@ -1,5 +1,6 @@
+import type { Family } from "@ringwright/core/materials";
 import type { GaugePressure, Length } from "@ringwright/core/units";
-import type { Family, Text } from "../shapes.ts";
+import type { Text } from "../shapes.ts";
 
 /** A length to be drawn and dimensioned: in blue when a person measured it, in ink when it was worked out. */
 export interface Stated<Q extends number = Length> {

@@ -35,7 +35,7 @@ export function rings(box: BoxDrawing, frame: BoxFrame): Pieces {
 
 function filling(box: BoxDrawing, { section }: BoxFrame, { part, relaxed }: PlacedPart, i: number): Fill {
   if (part.kind === "ring" || part.kind === "end-ring") {
-    return { kind: "weave", family: part.family ?? box.family ?? "synthetic", relaxed: relaxed / section };
+    return { kind: "weave", family: part.family ?? box.family, relaxed: relaxed / section };
   }
   // The box wall and the follower beside it are hatched otherwise; two metal parts in a row differ by their spacing.
   return { kind: "hatch", lean: -45, spacing: i % 2 === 0 ? 1.15 : 1.4 };

@@ -1,5 +1,6 @@
+import type { Family } from "@ringwright/core/materials";
 import { type Length, quantity } from "@ringwright/core/units";
-import type { BoxDrawing, Family, SetPart, Stated } from "../index.ts";
+import type { BoxDrawing, SetPart, Stated } from "../index.ts";
 
 const mm = (value: number): Length => quantity("length", value, "mm");
 const measured = (value: number): Stated => ({ value: mm(value), by: "measured" });
@@ -55,7 +56,7 @@ export const valveStem: BoxDrawing = {
   depth: measured(38),
   family: "graphite",
   parts: stack(1, 0, ["end-ring", 6], 6, 6, 6, ["end-ring", 6]).map((part) =>
-    part.kind === "end-ring" ? { ...part, family: "synthetic" } : part,
+    part.kind === "end-ring" ? { ...part, family: "acrylic" } : part,
   ),
   follower: { gap: measured(12), nose: worked(20), clearance: mm(0.3) },
   studs: { diameter: mm(10), count: 2 },

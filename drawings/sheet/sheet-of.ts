@@ -1,7 +1,8 @@
 import type { UnitSystem } from "@ringwright/core/units";
 import { english, type Show } from "@ringwright/words";
-import type { Drawing } from "../shapes.ts";
+import type { Drawing, Point } from "../shapes.ts";
 import { layOut, type Sheet } from "./lay-out.ts";
+import { bodyOf, paper } from "./paper.ts";
 
 /** How a drawing is put on a page, whatever writes it down. */
 export interface SheetOptions {
@@ -40,6 +41,14 @@ export function sheetOf(drawing: Drawing, options: SheetOptions = {}): LaidOut {
     heading: options.heading ?? true,
   });
   return { ...sheet, drawing, size, show };
+}
+
+/** Width and height on paper of a drawing's shapes alone: its sheet is never smaller. */
+export function leastSize(drawing: Drawing, scale: number): Point {
+  const [x0, y0, x1, y1] = bodyOf(drawing);
+  const toPaper = paper(drawing, scale, 0);
+  const [low, high] = [toPaper([x0, y0]), toPaper([x1, y1])];
+  return [high[0] - low[0], high[1] - low[1]];
 }
 
 function bounded(value: number | undefined, usual: number, low: number, high: number): number {

@@ -1,8 +1,8 @@
+import { families } from "@ringwright/core/materials";
 import { type Length, quantity } from "@ringwright/core/units";
 import fc, { type Arbitrary } from "fast-check";
-import type { BoxDrawing, Family, PortState, SetPart, Stated } from "../index.ts";
+import type { BoxDrawing, PortState, SetPart, Stated } from "../index.ts";
 
-const families: readonly Family[] = ["graphite", "ptfe", "aramid", "plant-fibre", "synthetic", "metal-foil"];
 const states: readonly PortState[] = ["open", "part-closed", "shut"];
 
 const mm = (value: number): Length => quantity("length", value, "mm");

@@ -1,6 +1,6 @@
 import type { Fill, Point, Rectangle } from "../shapes.ts";
 import { type Blanks, insideConvex, outside, type Segment } from "../sheet/clip.ts";
-import { weaves } from "./families.ts";
+import { plain, weaves } from "./families.ts";
 
 /** Strand widths on paper that can still be told apart, and how many a section shows at most. */
 const strand = 1.35;
@@ -21,7 +21,8 @@ export function braid(
   const across = Math.max(fewest, Math.min(most, Math.round((y1 - y0) / strand)));
   const along = Math.max(1, Math.round(across * relaxed));
   const place = ([x, y]: Point): Point => [x0 + (x / along) * (x1 - x0), y0 + (y / across) * (y1 - y0)];
-  return weaves[family](along, across).flatMap((line) => {
+  const pattern = family === undefined ? plain : weaves[family];
+  return pattern(along, across).flatMap((line) => {
     const points = line.map(place);
     const kept = points
       .slice(1)

@@ -1,4 +1,5 @@
-import type { Family, Point } from "../shapes.ts";
+import type { Family } from "@ringwright/core/materials";
+import type { Point } from "../shapes.ts";
 import { curve, type Pattern, plaited, woven } from "./lattice.ts";
 
 const straight = (offset: number, half = 0.5): readonly Point[] => [
@@ -68,15 +69,26 @@ const wrapped: Pattern = (along, across) => {
   return lines;
 };
 
+/** Close plait, every strand with its ribs: the darkest. */
+const close = plaited([straight(-0.34, 0.4), straight(-0.12), straight(0.12), straight(0.34, 0.4)]);
+
+/** Plain weave: man-made fibre, and whatever is not known. */
+export const plain = woven([straight(-0.24, 0.46), straight(0.24, 0.46)]);
+
 /** A weave for each family, so that a set can be told by its look even in black and white. */
 export const weaves: Readonly<Record<Family, Pattern>> = {
-  // Close plait, every strand with its ribs: the darkest.
-  graphite: plaited([straight(-0.34, 0.4), straight(-0.12), straight(0.12), straight(0.34, 0.4)]),
+  graphite: close,
+  carbon: close,
   // Smooth filaments: pointed grains, laid like bricks.
   ptfe: grains,
   // Open plait: strands with their two edges and daylight between.
   aramid: plaited([straight(-0.3, 0.8), straight(0.3, 0.8)]),
-  "plant-fibre": laid,
-  synthetic: woven([straight(-0.24, 0.46), straight(0.24, 0.46)]),
-  "metal-foil": wrapped,
+  novoloid: plain,
+  acrylic: plain,
+  glass: plain,
+  "vegetable-fibre": laid,
+  melamine: plain,
+  metal: wrapped,
+  injectable: plain,
+  "elastomer-core": plain,
 };

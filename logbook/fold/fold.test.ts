@@ -8,6 +8,7 @@ import {
   exchange,
   history,
   idOf,
+  pick,
   shuffled,
   stateText,
   type Written,
@@ -225,6 +226,16 @@ describe("crossing out", () => {
     expect(tablet.book.state(box).entries).toHaveLength(7);
   });
 
+  test("twice names the one with the earlier id; with that one crossed out the other still counts", () => {
+    const { said, cross, shaft, tablet } = chain();
+    const [first, second] = [cross(said[2]), cross(said[2])].sort();
+    const by = () => tablet.book.state(box).entries.find(({ entry }) => entry.id === said[2])?.crossedOutBy;
+    expect(by()).toBe(first);
+    cross(first);
+    expect(by()).toBe(second);
+    expect(shaft()).toEqual([mm(49)]);
+  });
+
   test("crosses out nothing of another box, and something before it came", () => {
     const { said, tablet } = chain();
     const [, another = null] = boxes;
@@ -293,9 +304,7 @@ test("an empty box adds up to nothing, and entries of another box do not count",
 property("two entries forged under one id count as the same one wherever they met first", [seed, seed], (what, how) => {
   const random = chance(how);
   const honest = entriesOf(history(what, small));
-  const forged = honest
-    .filter(() => random() < 0.3)
-    .map((entry): Entry => ({ ...entry, by: "someone", box: random() < 0.5 ? entry.box : (boxes[1] ?? null) }));
+  const forged = honest.filter(() => random() < 0.3).map((entry): Entry => ({ ...entry, by: "another", box: pick(boxes, random) }));
   const all = [...honest, ...forged];
   const books = [all, shuffled(all, random), shuffled([...all, ...forged], random)].map((entries) => {
     const book = new Book();
@@ -306,31 +315,22 @@ property("two entries forged under one id count as the same one wherever they me
     const state = stateText(fold(one, all));
     for (const book of books) expect(stateText(book.state(one))).toBe(state);
     for (const book of books) expect(book.boxes()).toEqual(books[0]?.boxes());
+    for (const entry of honest)
+      for (const book of books) expect(book.headsOf({ ...entry, box: one })).toEqual(books[0]?.headsOf({ ...entry, box: one }));
   }
 });
 
-test("jobs stand in the order they were begun, each with its steps and its start", () => {
-  const at = (device: string) => ({ device, serverOffsetMs: null });
-  const tablet = new Device(1, chance(3));
-  tablet.say("fit-step", { job: idOf(22), step: "step-b", found: true }, box, at("2031-05-02T08:00:00Z"));
-  tablet.say("fit-step", { job: idOf(21), step: "step-b", found: true }, box, at("2031-05-01T10:00:00+02:00"));
-  tablet.say("fit-step", { job: idOf(21), step: "step-a", found: 3 }, box, {
-    ...at("2031-06-01T08:00:00Z"),
-    happened: "2031-05-01T07:00:00Z",
-  });
-  tablet.say("started", { job: idOf(21) }, box, at("2031-05-01T12:00:00Z"));
-  const { jobs } = tablet.book.state(box);
-  expect(jobs.map(({ id, begun, steps, started }) => [id, begun, [...steps.keys()], started?.at])).toEqual([
-    [idOf(21), "2031-05-01T07:00:00Z", ["step-a", "step-b"], "2031-05-01T12:00:00Z"],
-    [idOf(22), "2031-05-02T08:00:00Z", ["step-b"], undefined],
-  ]);
-});
-
-test("a server's clock that is ahead moves an entry in the order of display", () => {
-  const tablet = new Device(1, chance(3));
-  tablet.say("note", { text: "second" }, box, { device: "2031-05-01T08:00:00Z", serverOffsetMs: 7_200_000 });
-  tablet.say("note", { text: "first" }, box, { device: "2031-05-01T09:00:00Z", serverOffsetMs: null });
-  expect(tablet.book.state(box).notes.map(({ value }) => value.text)).toEqual(["first", "second"]);
+test("an entry that gives way to one forged under its id changes both their boxes", () => {
+  const [one = null, other = null] = boxes;
+  const entry = new Device(1, chance(3)).say("note", { text: "drips" }, other);
+  const forged: Entry = { ...entry, box: one };
+  const book = new Book();
+  book.add([entry]);
+  expect(book.state(other).notes).toHaveLength(1);
+  expect([...book.add([forged])].sort()).toEqual([one, other]);
+  expect([book.state(one).notes.length, book.state(other).notes.length, book.size]).toEqual([1, 0, 1]);
+  expect(book.boxes()).toEqual([one]);
+  expect(book.add([entry]).size).toBe(0);
 });
 
 test("more heads than one entry can name are left for the next", () => {

@@ -13,6 +13,8 @@ export const commandSentences: Readonly<Record<string, string>> = {
       --card card.pdf                the card to take along where no device may go, with room to write
       --paper a4|letter              the card's paper (default: a4)
       --json                         the plan as data
+  ringwright serve                   the app and the answers over HTTP, on this machine (PORT, RINGWRIGHT_DATA, DATABASE_URL)
+      --open                         open it in the browser
   ringwright answers                 every question that can be asked, with its schema
   ringwright answer NAME             one answer: the question as JSON on standard input
   ringwright example NAME            a question and its reply

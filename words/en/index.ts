@@ -26,6 +26,7 @@ import { questionNames, questionSentences } from "./question.ts";
 import { ringsNames, ringsSentences } from "./rings.ts";
 import { runInNames, runInSentences } from "./run-in.ts";
 import { sectionNames, sectionSentences } from "./section.ts";
+import { serverNames, serverSentences } from "./server.ts";
 import { stemsNames, stemsSentences } from "./stems.ts";
 import { unitsNames, unitsSentences } from "./units.ts";
 
@@ -54,6 +55,7 @@ export const english: Catalogue = {
     ...cardSentences,
     ...commandSentences,
     ...drawingsSentences,
+    ...serverSentences,
     ...appSentences,
     ...quantitySentences,
     ...chooseSentences,
@@ -85,6 +87,7 @@ export const english: Catalogue = {
     ...cardNames,
     ...commandNames,
     ...drawingsNames,
+    ...serverNames,
     ...appNames,
     ...fieldNames,
     ...logbookNames,

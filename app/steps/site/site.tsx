@@ -1,5 +1,5 @@
 import { answerOf } from "@ringwright/core/plan";
-import { boxOfPlan, drawBoxSection } from "@ringwright/drawings";
+import { bare, boxOfPlan, drawBoxSection } from "@ringwright/drawings";
 import { type Next, nextFor } from "@ringwright/logbook";
 import { useMemo, useState } from "preact/hooks";
 import { now } from "../../device/clock.ts";
@@ -67,7 +67,7 @@ function Row({ box }: { readonly box: Box }) {
   const plan = planOf(box);
   const drawing = useMemo(() => {
     const drawn = plan && boxOfPlan(plan, "");
-    return drawn && drawBoxSection(drawn);
+    return drawn && bare(drawBoxSection(drawn));
   }, [plan]);
   const repackAtGap = answerOf(plan?.rings.set)?.lantern?.limit?.repackGap;
   const next = nextFor(box.state, now(), repackAtGap === undefined ? {} : { repackAtGap });

@@ -1,0 +1,2 @@
+export { demoEntries } from "./entries.ts";
+export { demoPeople, demoSite } from "./ids.ts";

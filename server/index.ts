@@ -1,0 +1,1 @@
+export { type Running, type Start, type Started, start } from "./start/serve.ts";
