@@ -20,4 +20,5 @@ export { answers } from "./register.ts";
 export { ask, findAnswer, inWords, isMalformed, type Reply, refusedQuestion, replyOf, type Worked, work } from "./reply.ts";
 export { foundSchema, listAnswers, refusalSchema, replySchema } from "./schema.ts";
 export { countShape, groupShape, listShape, maybe, type Shape, textShape } from "./shape.ts";
+export { withSlips } from "./slips-typed.ts";
 export { surveyField } from "./topics/survey-field.ts";

@@ -79,6 +79,8 @@ export interface Dimension {
   /** What is printed: the distance between the points along the dimension line. */
   readonly states: Length;
   readonly ink: Ink;
+  /** Not measured yet: a question mark stands for the figure. */
+  readonly open?: boolean;
   readonly diameter?: boolean;
   /** To the whole millimetre, or hundredth of an inch: what a rule can do. */
   readonly byRule?: boolean;

@@ -8,5 +8,5 @@ export { factOf, isKnown, kinds } from "./kinds.ts";
 export { type Next, nextFor } from "./next.ts";
 export { type Fault, largestEntry, readEntry, readEntryText } from "./read.ts";
 export { entrySchema } from "./schema.ts";
-export { disagreements, standing, surveyOf } from "./survey.ts";
+export { disagreements, standing, surveyOf, surveyWith } from "./survey.ts";
 export { type Doing, type Head, noHead, type Written, writeEntry } from "./write.ts";

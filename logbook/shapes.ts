@@ -99,6 +99,7 @@ const schemas: Readonly<Record<Look, JsonSchema>> = {
   field: { type: "string", pattern: "^(?!.*__proto__)[A-Za-z][\\w-]*(?:\\.[A-Za-z][\\w-]*){0,3}$" },
   reading: { anyOf: [{ type: ["null", "number", "string"] }, measured] },
   limit: { anyOf: [{ type: ["null", "number"] }, measured] },
+  figure: { anyOf: [number, measured] },
   found: { anyOf: [plain, measured, listOf(measured)] },
   value: { anyOf: [plain, listOf(text), measured, listOf(measured), readings] },
 };

@@ -1,5 +1,6 @@
 import type { FieldValue, Json, Measured, Planes, Readings } from "./entry.ts";
 import type { BoxState, Fact } from "./fold/state.ts";
+import { isGroup } from "./shapes.ts";
 
 /** Fields that name the box and are no part of what a plan is asked. */
 const beside: ReadonlySet<string> = new Set(["machine", "position", "tag"]);
@@ -89,4 +90,14 @@ function asAsked(value: FieldValue): Json {
     ...(how === undefined ? {} : { how }),
     ...(resolution === undefined ? {} : { resolution: quantity(resolution) }),
   };
+}
+
+/** The same question with one field said otherwise. */
+export function surveyWith(survey: { readonly [name: string]: Json }, field: string, value: FieldValue): { readonly [name: string]: Json } {
+  return withSaid(survey, field.split("."), asAsked(value));
+}
+
+function withSaid(group: { readonly [name: string]: Json }, [name = "", ...rest]: readonly string[], said: Json): typeof group {
+  const inner = group[name];
+  return { ...group, [name]: rest.length === 0 ? said : withSaid(isGroup(inner) ? inner : {}, rest, said) };
 }

@@ -3,6 +3,7 @@ import { boxOf } from "../kept/box.ts";
 import { useWords } from "../parts/words.ts";
 import { Measure } from "../steps/measure/measure.tsx";
 import { NewBox } from "../steps/site/new-box.tsx";
+import { Settings } from "../steps/site/settings.tsx";
 import { Site } from "../steps/site/site.tsx";
 import { Frame } from "./frame.tsx";
 import { here } from "./route.ts";
@@ -24,6 +25,7 @@ export function App() {
   const route = here();
   if (route.at === "site") return <Site />;
   if (route.at === "new-box") return <NewBox />;
+  if (route.at === "settings") return <Settings />;
   if (route.at !== "box") return <Frame title={words("app-title")}>{words("app-nowhere")}</Frame>;
   if (!kept.boxes().includes(route.box)) return <Frame title={words("app-title")}>{words("app-no-box")}</Frame>;
   const box = boxOf(route.box, kept.state(route.box));

@@ -31,17 +31,23 @@ export function Frame({
         {words("app-skip")}
       </a>
       <header>
-        {box === undefined ? null : (
-          <Link to={{ at: "site" }} class="back">
-            {words("app-all-boxes")}
+        <div class="ways">
+          {box === undefined && title === words("app-boxes") ? null : (
+            <Link to={{ at: "site" }} class="back">
+              {words("app-all-boxes")}
+            </Link>
+          )}
+          <Link to={{ at: "settings" }} class="back">
+            {words("app-settings")}
           </Link>
-        )}
+        </div>
         <div class="where">
           <h1>{title}</h1>
           {place === undefined ? null : <p class="quiet">{place}</p>}
         </div>
         <div class="how">
           <Units />
+          <Hands />
           <Whereabouts />
         </div>
       </header>
@@ -80,6 +86,24 @@ function Units() {
         </button>
       ))}
     </fieldset>
+  );
+}
+
+/** Larger keys and buttons for gloved hands, at a tap. */
+function Hands() {
+  const words = useWords();
+  const { preferences } = useWorkshop();
+  const gloves = preferences.hands.value === "gloves";
+  return (
+    <button
+      type="button"
+      class="hands"
+      aria-pressed={gloves}
+      title={words("app-gloves-long")}
+      onClick={() => void preferences.keepHands(gloves ? "bare" : "gloves")}
+    >
+      {words("app-gloves")}
+    </button>
   );
 }
 

@@ -14,12 +14,15 @@ export function Drawing({
   heading = false,
   widest = 1400,
   idPrefix,
+  mark,
 }: {
   readonly of: Drawn;
   readonly heading?: boolean;
   /** CSS pixels. */
   readonly widest?: number;
   readonly idPrefix?: string;
+  /** The part that is pointed at, by its id. */
+  readonly mark?: string | undefined;
 }) {
   const { units } = useWorkshop().preferences;
   const room = useRef<HTMLDivElement>(null);
@@ -47,6 +50,12 @@ export function Drawing({
           }),
     [drawing, width, system, heading, idPrefix],
   );
+  useLayoutEffect(() => {
+    const prefix = (idPrefix ?? drawing.name).replace(/[^\w-]+/gu, "-");
+    const part = mark === undefined ? null : room.current?.querySelector(`[id="${prefix}-${mark}"]`);
+    part?.classList.add("asked");
+    return () => part?.classList.remove("asked");
+  }, [svg, mark]);
   // One SVG document from drawings/svg, which escapes what people typed.
   return <div ref={room} class="drawing" dangerouslySetInnerHTML={{ __html: svg }} />;
 }

@@ -13,16 +13,19 @@ export function hatch(polygon: readonly Point[], lean: 45 | -45, spacing: number
   const along = ([x, y]: Point) => (x + turn * y) / Math.SQRT2;
   const back = (a: number, l: number): Point => [(l - turn * a) / Math.SQRT2, (a + turn * l) / Math.SQRT2];
   const heights = polygon.map(across);
+  const lengths = polygon.map(along);
   const segments: Segment[] = [];
   const [lowest, highest] = [Math.min(...heights), Math.max(...heights)];
   for (let k = Math.ceil(lowest / spacing); k * spacing < highest; k++) {
     const level = k * spacing;
     const crossings: number[] = [];
     for (let i = 0; i < polygon.length; i++) {
-      const [p, q] = [polygon[i] as Point, polygon[(i + 1) % polygon.length] as Point];
-      const [a, b] = [across(p), across(q)];
+      const j = i + 1 === polygon.length ? 0 : i + 1;
+      const a = heights[i] as number;
+      const b = heights[j] as number;
       if (a <= level === b <= level) continue;
-      crossings.push(along(p) + ((along(q) - along(p)) * (level - a)) / (b - a));
+      const start = lengths[i] as number;
+      crossings.push(start + (((lengths[j] as number) - start) * (level - a)) / (b - a));
     }
     crossings.sort((a, b) => a - b);
     for (let i = 0; i + 1 < crossings.length; i += 2) {

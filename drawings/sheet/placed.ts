@@ -114,13 +114,13 @@ export function arrowhead(tip: Point, towards: Point, length: number, ink: Ink):
 export function extentOf({ texts, paths, circles }: Placed): Rectangle | undefined {
   let [x0, y0, x1, y1] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY];
   const take = (ax: number, ay: number, bx: number, by: number) => {
-    x0 = Math.min(x0, ax);
-    y0 = Math.min(y0, ay);
-    x1 = Math.max(x1, bx);
-    y1 = Math.max(y1, by);
+    if (ax < x0) x0 = ax;
+    if (ay < y0) y0 = ay;
+    if (bx > x1) x1 = bx;
+    if (by > y1) y1 = by;
   };
-  for (const { box } of texts) take(...box);
-  for (const { pieces } of paths) for (const piece of pieces) for (const [x, y] of piece) take(x, y, x, y);
+  for (const { box } of texts) take(box[0], box[1], box[2], box[3]);
+  for (const { pieces } of paths) for (const piece of pieces) for (const point of piece) take(point[0], point[1], point[0], point[1]);
   for (const { centre, radius } of circles) take(centre[0] - radius, centre[1] - radius, centre[0] + radius, centre[1] + radius);
   return x0 <= x1 ? [x0, y0, x1, y1] : undefined;
 }

@@ -21,7 +21,7 @@ export function words({ show }: Style, text: Text): string {
 
 /** What a dimension prints: what it is called, and the figure. */
 export function dimensionRuns(style: Style, dimension: Dimension, withName: boolean): readonly Run[] {
-  const { called, states } = dimension;
-  const value: Run = { text: figure(states, style.show.system, dimension), face: "numbers", bold: false };
+  const { called, states, open } = dimension;
+  const value: Run = { text: open ? "?" : figure(states, style.show.system, dimension), face: "numbers", bold: false };
   return called !== undefined && withName ? [...runsOf(`${words(style, called)} `), value] : [value];
 }

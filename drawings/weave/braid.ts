@@ -1,5 +1,6 @@
 import type { Fill, Point, Rectangle } from "../shapes.ts";
 import { type Blanks, insideConvex, outside, type Segment } from "../sheet/clip.ts";
+import { around } from "../sheet/hatch.ts";
 import { plain, weaves } from "./families.ts";
 
 /** Strand widths on paper that can still be told apart, and how many a section shows at most. */
@@ -22,16 +23,50 @@ export function braid(
   const along = Math.max(1, Math.round(across * relaxed));
   const place = ([x, y]: Point): Point => [x0 + (x / along) * (x1 - x0), y0 + (y / across) * (y1 - y0)];
   const pattern = family === undefined ? plain : weaves[family];
+  const clear = wellInside(outline);
   return pattern(along, across).flatMap((line) => {
     const points = line.map(place);
-    const kept = points
-      .slice(1)
-      .map((point, i): Segment => [points[i] as Point, point])
-      .map((segment) => insideConvex(segment, outline))
-      .filter((segment) => segment !== undefined)
-      .flatMap((segment) => outside(segment, blanks));
+    // Most strands lie clear of edges and blanks: they need no cutting.
+    if (clear(points, blanks)) return [points];
+    const kept: Segment[] = [];
+    for (let i = 1; i < points.length; i++) {
+      const segment = insideConvex([points[i - 1] as Point, points[i] as Point], outline);
+      if (segment) kept.push(...outside(segment, blanks));
+    }
     return joined(kept);
   });
+}
+
+/** Tells lines that are certain to lie inside a rounded outline and clear of what is kept blank. */
+function wellInside(outline: readonly Point[]): (line: readonly Point[], blanks: Blanks) => boolean {
+  const [x0, y0, x1, y1] = around(outline);
+  const corner = cornerOf(outline, [x0, y0, x1, y1]);
+  return (line, { boxes, circles }) => {
+    let [ax, ay, bx, by] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY];
+    for (const [x, y] of line) {
+      if (x < ax) ax = x;
+      if (x > bx) bx = x;
+      if (y < ay) ay = y;
+      if (y > by) by = y;
+    }
+    if (ax < x0 + corner || bx > x1 - corner || ay < y0 + corner || by > y1 - corner) return false;
+    if (boxes.some((box) => box[0] < bx && ax < box[2] && box[1] < by && ay < box[3])) return false;
+    return !circles.some(
+      ({ centre, radius }) => centre[0] - radius < bx && ax < centre[0] + radius && centre[1] - radius < by && ay < centre[1] + radius,
+    );
+  };
+}
+
+/** How far from its corners the edges of a rounded rectangle begin to be straight. */
+function cornerOf(outline: readonly Point[], [x0, y0, x1, y1]: Rectangle): number {
+  let most = 0;
+  for (const [x, y] of outline) {
+    const onSide = x - x0 < 1e-9 || x1 - x < 1e-9;
+    const onEnd = y - y0 < 1e-9 || y1 - y < 1e-9;
+    if (onSide) most = Math.max(most, Math.min(y - y0, y1 - y));
+    if (onEnd) most = Math.max(most, Math.min(x - x0, x1 - x));
+  }
+  return most;
 }
 
 /** Segments that follow each other, as one line. */

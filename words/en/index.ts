@@ -19,6 +19,7 @@ import { lanternNames, lanternSentences } from "./lantern.ts";
 import { leakNames, leakSentences } from "./leak.ts";
 import { logbookNames, logbookSentences } from "./logbook.ts";
 import { materialsNames, materialsSentences } from "./materials.ts";
+import { measureSentences } from "./measure.ts";
 import { measuredNames, measuredSentences } from "./measured.ts";
 import { planNames, planSentences } from "./plan.ts";
 import { quantitySentences } from "./quantity.ts";
@@ -27,6 +28,7 @@ import { ringsNames, ringsSentences } from "./rings.ts";
 import { runInNames, runInSentences } from "./run-in.ts";
 import { sectionNames, sectionSentences } from "./section.ts";
 import { serverNames, serverSentences } from "./server.ts";
+import { settingsSentences } from "./settings.ts";
 import { stemsNames, stemsSentences } from "./stems.ts";
 import { unitsNames, unitsSentences } from "./units.ts";
 
@@ -57,6 +59,8 @@ export const english: Catalogue = {
     ...drawingsSentences,
     ...serverSentences,
     ...appSentences,
+    ...measureSentences,
+    ...settingsSentences,
     ...quantitySentences,
     ...chooseSentences,
     ...fittingSentences,

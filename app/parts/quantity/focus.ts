@@ -4,7 +4,7 @@ import type { Kind } from "@ringwright/core/units";
 /** The field that the keypad writes into. */
 export interface KeypadField {
   readonly element: HTMLInputElement;
-  readonly kind: Kind | "count";
+  readonly kind: Kind | "count" | "number";
   /** Symbol of the unit that now stands beside it. */
   readonly unit: string;
   readonly type: (text: string) => void;

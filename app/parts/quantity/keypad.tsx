@@ -37,6 +37,7 @@ export function Keypad() {
   const kind = field?.kind ?? "length";
   const write = (text: string): Key => ({ does: "write", text });
   const whole = kind === "count";
+  const plain = kind === "count" || kind === "number";
   return (
     <fieldset class="keypad" aria-label={words("quantity-keypad")}>
       {field?.unit === "in" ? (
@@ -61,15 +62,19 @@ export function Keypad() {
       </div>
       <div class="beside-digits">
         <KeyButton does={{ does: "rub-out" }} name={words("quantity-rub-out")}>
-          ⌫
+          <svg viewBox="0 0 26 18" width="26" height="18" aria-hidden="true" fill="none" stroke="currentColor" stroke-width="2">
+            <path d="M8 1h17v16H8L1 9zM13 6l6 6M19 6l-6 6" />
+          </svg>
         </KeyButton>
-        {whole ? null : (
+        {plain ? null : (
           <>
             <KeyButton does={write("/")}>/</KeyButton>
-            <KeyButton does={write(" ")}>{words("quantity-space")}</KeyButton>
+            <KeyButton does={write(" ")}>
+              <small>{words("quantity-space")}</small>
+            </KeyButton>
           </>
         )}
-        {kind !== "count" && mayBeNegative(kind) ? (
+        {!plain && mayBeNegative(kind) ? (
           <KeyButton does={write("-")} name={words("quantity-minus")}>
             −
           </KeyButton>

@@ -20,7 +20,7 @@ export function NumberInput({
 }: {
   readonly id: string;
   readonly text: string;
-  readonly kind: Kind | "count";
+  readonly kind: Kind | "count" | "number";
   readonly unit: string;
   /** Where no label stands beside it. */
   readonly name?: string | undefined;

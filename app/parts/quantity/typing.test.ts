@@ -37,11 +37,6 @@ describe("a number as people type it", () => {
     expect(kept('1-3/4"', "mm")).toBe('1-3/4"');
   });
 
-  test("three digits after one comma may mean thousands", () => {
-    const read = readTyping({ text: "1,450", unit: "rpm" }, "rotation", "rotation");
-    expect(read.kind === "read" && read.mayMean).toBeCloseTo((1450 * 2 * Math.PI) / 60, 9);
-  });
-
   test("a refusal names the field and what was given", () => {
     const read = inMm("fifty");
     expect(read.kind === "refused" && read.says).toMatchObject({ id: "not-a-quantity", with: { input: "shaft", given: "fifty" } });

@@ -22,10 +22,10 @@ export type ReadTyping<K extends Kind = Kind> =
   | {
       readonly kind: "read";
       readonly value: Kinds[K];
+      /** Symbol of the unit it was read in. */
+      readonly unit: string;
       /** What the entry keeps: the SI value, and what was typed with its unit. */
       readonly measured: Measured;
-      /** Another reading of the same text: three digits after a single comma. */
-      readonly mayMean?: Kinds[K];
     }
   | { readonly kind: "refused"; readonly says: Says };
 
@@ -41,12 +41,12 @@ export function readTyping<K extends Kind>({ text, unit }: Typing, kind: K, inpu
     const allowed = "allowed" in unread ? { allowed: unread.allowed.map(unitText).join(", ") } : {};
     return { kind: "refused", says: { id: unreadId(unread), with: { input, given: typed, ...allowed } } };
   }
-  const { value, mayMean } = parsed.quantity;
+  const { value, unit: symbol } = parsed.quantity;
   return {
     kind: "read",
     value,
+    unit: symbol,
     measured: { value, unit: siUnits[kind], typed: bare ? `${typed} ${unitText(unit)}` : typed },
-    ...(mayMean === undefined ? {} : { mayMean }),
   };
 }
 

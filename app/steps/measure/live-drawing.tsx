@@ -1,0 +1,64 @@
+import type { Drawing as Drawn } from "@ringwright/drawings";
+import { useLayoutEffect, useMemo, useRef } from "preact/hooks";
+import { Drawing } from "../../parts/drawing.tsx";
+import { useWords } from "../../parts/words.ts";
+import type { Live } from "./live.ts";
+import { markedPart, ownDrawing, pointing, typicalDrawing } from "./picture.ts";
+import type { Question } from "./question.ts";
+
+/**
+ * The box to scale, drawn again as numbers arrive. While they make no box the
+ * last good drawing stays, and words say so; before there is one a typical box
+ * stands in.
+ */
+export function LiveDrawing({
+  live,
+  title,
+  asked,
+  widest,
+}: {
+  readonly live: Live;
+  readonly title: string;
+  readonly asked?: Question | undefined;
+  readonly widest?: number;
+}) {
+  const words = useWords();
+  const good = useRef<Drawn | undefined>(undefined);
+  const fresh = useMemo(() => ownDrawing(live, title), [live, title]);
+  if (fresh) good.current = fresh;
+  const own = good.current;
+  const drawing = useMemo(
+    () => (own === undefined ? typicalDrawing(live, asked) : asked ? pointing(own, asked) : own),
+    [own, asked, own === undefined ? live : undefined],
+  );
+  useLayoutEffect(() => {
+    performance.clearMeasures("live-drawing");
+    performance.measure("live-drawing", { start: live.since, end: performance.now() });
+  }, [live]);
+  const why = own === undefined || fresh === undefined ? refusalOf(live) : undefined;
+  const mark = asked && markedPart(drawing, asked);
+  return (
+    <figure class="live">
+      <Drawing of={drawing} idPrefix="live" mark={mark} {...(widest === undefined ? {} : { widest })} />
+      <figcaption class="quiet">
+        {own === undefined ? <strong>{words("measure-typical")}</strong> : fresh === undefined ? words("measure-last-good") : null}
+        {mark === undefined ? null : <span> {words("measure-asked-here")}</span>}
+        {own === undefined && asked === undefined ? <span> {words("measure-drawn-when")}</span> : null}
+      </figcaption>
+      {why === undefined ? null : (
+        <p class="chalk" role="status">
+          {words.sentence(why)}
+        </p>
+      )}
+    </figure>
+  );
+}
+
+const sizes: ReadonlySet<string> = new Set(["shaft", "bore", "depth", "section", "ring-set"]);
+
+/** Why what is known makes no box. */
+function refusalOf({ planned }: Live) {
+  if (planned.kind !== "planned") return undefined;
+  if (!planned.answer.ok) return planned.answer.refusal.says;
+  return planned.answer.value.refused.find(({ part }) => sizes.has(part))?.refusal.says;
+}
