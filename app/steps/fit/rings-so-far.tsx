@@ -11,7 +11,7 @@ export function RingsSoFar({ steps, step, job }: { readonly steps: readonly Step
   if (step.ring === undefined || step.measures !== "length") return null;
   const rings = steps.filter(({ ring, measures }) => ring !== undefined && measures === "length");
   return (
-    <div class="wide" tabIndex={0} role="region" aria-label={words("fitting-rings-so-far")}>
+    <div class="wide">
       <table class="rings-so-far">
         <caption>{words("fitting-rings-so-far")}</caption>
         <thead>
