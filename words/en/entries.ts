@@ -29,6 +29,8 @@ export const entrySentences = {
   "entry-expected": "expected {typed}",
   "entry-blank": "{what}: {given}",
   "entry-method": "by {typed}",
+  "entry-flat-in": "1 flat in",
+  "entry-flat-out": "1 flat out",
   "entry-flats-in": "{count} flats in",
   "entry-flats-out": "{count} flats out",
   "entry-flats-none": "not moved",

@@ -55,7 +55,7 @@ function flats({ flats: moved, why: reason }: Bodies["adjustment"], around: Arou
   const value = alike
     ? first === 0
       ? words("entry-flats-none")
-      : words(first > 0 ? "entry-flats-in" : "entry-flats-out", { count })
+      : words(`entry-${count === 1 ? "flat" : "flats"}-${first > 0 ? "in" : "out"}`, { count })
     : words("entry-flats-each", { typed: moved.join(", ") });
   return said(words("entry-adjustment"), value, why(around, reason));
 }
