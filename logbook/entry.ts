@@ -89,6 +89,8 @@ export interface Bodies {
     readonly step: string;
     /** Ticked, or what was counted, measured, chosen. Null when the step was not done. */
     readonly found: null | boolean | number | string | Measured | readonly Measured[];
+    /** What the plan foretold for this number when it was written down. The entry's method says by what. */
+    readonly expected?: number | Measured;
     /** What was written into the step's blanks, by the blank's id. */
     readonly blanks?: { readonly [blank: string]: string };
     /** Reason why it can't be done, by id; a bridge entry says who owns it and until when. */

@@ -63,6 +63,7 @@ const looks = {
   field: (json: Json) => typeof json === "string" && /^[A-Za-z][\w-]*(?:\.[A-Za-z][\w-]*){0,3}$/u.test(json),
   reading: (json: Json) => json === null || typeof json === "number" || typeof json === "string" || isMeasured(json),
   limit: (json: Json) => json === null || typeof json === "number" || isMeasured(json),
+  figure: (json: Json) => typeof json === "number" || isMeasured(json),
   found: (json: Json) => isPlain(json) || isMeasured(json) || isMeasuredList(json),
   value: (json: Json) => isPlain(json) || isTexts(json) || isMeasured(json) || isMeasuredList(json) || isReadings(json),
 } as const satisfies Readonly<Record<string, (json: Json) => boolean>>;
@@ -98,6 +99,7 @@ const schemas: Readonly<Record<Look, JsonSchema>> = {
   field: { type: "string", pattern: "^(?!.*__proto__)[A-Za-z][\\w-]*(?:\\.[A-Za-z][\\w-]*){0,3}$" },
   reading: { anyOf: [{ type: ["null", "number", "string"] }, measured] },
   limit: { anyOf: [{ type: ["null", "number"] }, measured] },
+  figure: { anyOf: [number, measured] },
   found: { anyOf: [plain, measured, listOf(measured)] },
   value: { anyOf: [plain, listOf(text), measured, listOf(measured), readings] },
 };
@@ -122,4 +124,4 @@ export function shape(must: Readonly<Record<string, Look>>, may: Readonly<Record
 }
 
 export const fieldBody = shape({ field: "field", value: "value" });
-export const fitStepBody = shape({ job: "id", step: "text", found: "found" }, { blanks: "texts", cannot: "text" });
+export const fitStepBody = shape({ job: "id", step: "text", found: "found" }, { expected: "figure", blanks: "texts", cannot: "text" });

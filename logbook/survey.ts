@@ -94,15 +94,10 @@ function asAsked(value: FieldValue): Json {
 
 /** The same question with one field said otherwise. */
 export function surveyWith(survey: { readonly [name: string]: Json }, field: string, value: FieldValue): { readonly [name: string]: Json } {
-  return withPart(survey, field.split("."), asAsked(value));
+  return withSaid(survey, field.split("."), asAsked(value));
 }
 
-function withPart(
-  group: { readonly [name: string]: Json },
-  [name = "", ...rest]: readonly string[],
-  value: Json,
-): { readonly [name: string]: Json } {
-  if (rest.length === 0) return { ...group, [name]: value };
+function withSaid(group: { readonly [name: string]: Json }, [name = "", ...rest]: readonly string[], said: Json): typeof group {
   const inner = group[name];
-  return { ...group, [name]: withPart(isGroup(inner) ? inner : {}, rest, value) };
+  return { ...group, [name]: rest.length === 0 ? said : withSaid(isGroup(inner) ? inner : {}, rest, said) };
 }

@@ -17,6 +17,14 @@ import { openStorage, type Storage, strict } from "../device/storage.ts";
 /** Where the newest entries are: on this device only, on their way, or kept by the server too. */
 export type Whereabouts = "sent" | "kept-here" | "refused";
 
+/** What an entry may carry beside its body. */
+export interface Beside {
+  /** When it happened, for what stood on paper first; milliseconds since 1970. */
+  readonly happened?: number | undefined;
+  /** Method and version behind a figure in the body that was worked out. */
+  readonly method?: string | undefined;
+}
+
 /** A person as chosen on this device. */
 export interface Person {
   readonly id: string;
@@ -99,7 +107,12 @@ export class Kept {
    * only then may a screen say so. The head of the chain and the entry go down
    * together, so two open pages can't fork the chain.
    */
-  async write<Kind extends EntryKind>(kind: Kind, box: string | null, body: Bodies[Kind], happened?: number): Promise<string> {
+  async write<Kind extends EntryKind>(
+    kind: Kind,
+    box: string | null,
+    body: Bodies[Kind],
+    { happened, method }: Beside = {},
+  ): Promise<string> {
     const by = (await this.person())?.id ?? "owner";
     const written = await this.storage.transaction(["entries", "settings"], "readwrite", strict);
     const settings = written.objectStore("settings");
@@ -111,7 +124,8 @@ export class Kept {
       serverOffsetMs: this.#offset.ms,
       ...(happened === undefined ? {} : { happened: rfc3339(happened) }),
     };
-    const made = writeEntry({ site: this.site, box, kind, body, by, device: this.device, at, after }, head, ms, randomBytes(10));
+    const doing = { site: this.site, box, kind, body, by, device: this.device, at, after, ...(method === undefined ? {} : { method }) };
+    const made = writeEntry(doing, head, ms, randomBytes(10));
     await Promise.all([
       written.objectStore("entries").add({ id: made.entry.id, site: this.site, text: made.text, unsent: 1 }),
       settings.put(made.head, `head/${this.site}`),

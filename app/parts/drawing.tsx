@@ -1,5 +1,5 @@
 import { type Drawing as Drawn, toSvg } from "@ringwright/drawings";
-import { useMemo, useRef } from "preact/hooks";
+import { useLayoutEffect, useMemo, useRef } from "preact/hooks";
 import { useWorkshop } from "../frame/workshop.ts";
 import { pixelsPerMm, useWidth } from "./width.ts";
 

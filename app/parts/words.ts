@@ -1,4 +1,4 @@
-import { formatQuantity, type Kind, type Kinds } from "@ringwright/core/units";
+import { formatQuantity, type Kind, type Kinds, type UnitSystem } from "@ringwright/core/units";
 import type { Says, Shown } from "@ringwright/core/workings";
 import { english, nameOf, sayIn } from "@ringwright/words";
 import { useWorkshop } from "../frame/workshop.ts";
@@ -15,9 +15,8 @@ export interface Words {
   ): string;
 }
 
-/** Words in the language and the units that the reader has set. */
-export function useWords(): Words {
-  const system = useWorkshop().preferences.units.value;
+/** Words in English and the units of a system. */
+export function wordsIn(system: UnitSystem): Words {
   const show = { catalogue: english, system };
   const words = (id: string, values: Readonly<Record<string, Shown>> = {}) => sayIn(show, { id, with: values });
   return Object.assign(words, {
@@ -25,4 +24,9 @@ export function useWords(): Words {
     called: (id: string) => nameOf(id),
     value: <K extends Kind>(kind: K, value: Kinds[K], as = {}) => formatQuantity(kind, value, { system, ...as }),
   });
+}
+
+/** Words in the language and the units that the reader has set. */
+export function useWords(): Words {
+  return wordsIn(useWorkshop().preferences.units.value);
 }

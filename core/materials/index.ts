@@ -1,3 +1,4 @@
+export { type Clearing, clearing, type Unsaid } from "./clearing.ts";
 export type { EndRing, MaterialsFacts, Origin, RatingFact, SeatingPolicy, SleeveMaterial, Style } from "./facts.ts";
 export { type Family, families } from "./families.ts";
 export { type FluidListed, fluidsList } from "./fluids.ts";

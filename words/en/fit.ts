@@ -138,7 +138,7 @@ export const fitSentences: Readonly<Record<string, string>> = {
   "fit-bridge-owner": "A make-do needs an owner: who sees that it ends?",
   "fit-bridge-until": "A make-do needs an end date, written like 2026-03-31.",
   "fit-bridge-over": "The end date is not after today.",
-  "fit-rings-left": "{rings} old rings stay in. The set is not complete; the next repack starts with them.",
+  "fit-rings-left": "Old rings that stay in: {rings}. The set is not complete; the next repack starts with them.",
   "fit-ring-home": "Ring is home. Go on.",
   "fit-ring-off": "Off by {off}, half a ring or more. Stop: a ring is missing, doubled or not home.",
 };

@@ -3,10 +3,14 @@ import { appNames, appSentences } from "./app.ts";
 import { boxNames, boxSentences } from "./box.ts";
 import { cardNames, cardSentences } from "./card.ts";
 import { cautionsNames, cautionsSentences } from "./cautions.ts";
+import { chooseSentences } from "./choose.ts";
 import { commandNames, commandSentences } from "./command.ts";
 import { cutNames, cutSentences } from "./cut.ts";
 import { drawingsNames, drawingsSentences } from "./drawings.ts";
+import { entrySentences } from "./entries.ts";
+import { fieldNames, fieldSentences } from "./fields.ts";
 import { fitNames, fitSentences } from "./fit.ts";
+import { fittingSentences } from "./fitting.ts";
 import { fluidNames, fluidSentences } from "./fluid.ts";
 import { flushNames, flushSentences } from "./flush.ts";
 import { glandNames, glandSentences } from "./gland.ts";
@@ -62,6 +66,10 @@ export const english: Catalogue = {
     ...measureSentences,
     ...settingsSentences,
     ...quantitySentences,
+    ...chooseSentences,
+    ...fittingSentences,
+    ...entrySentences,
+    ...fieldSentences,
     ...logbookSentences,
   },
   names: {
@@ -91,6 +99,7 @@ export const english: Catalogue = {
     ...appNames,
     ...ringsStepNames,
     ...verdictsNames,
+    ...fieldNames,
     ...logbookNames,
   },
 };

@@ -15,7 +15,7 @@ export { saidElsewhere } from "./attention.ts";
 export { type PlanBlock, PlanPage, type PlanRow, type PlanSection } from "./page.ts";
 export { type SetRow, setRows } from "./rings.ts";
 export { type SourceText, seenText } from "./sources.ts";
-export type { StepGroupText, StepText } from "./steps.ts";
+export { type StepGroupText, type StepText, stepGroupsText, stopRulesText } from "./steps.ts";
 
 /** A plan in words, before anyone has decided how it stands on a page: the terminal and the card print the same. */
 export interface PlanInWords {

@@ -58,7 +58,7 @@ export async function keepAnswer(
   const nothingNew = typed === undefined && fact?.standing.length === 1;
   if (nothingNew) return;
   if (fact?.standing.length !== 1 || JSON.stringify(standing(fact)) !== JSON.stringify(value))
-    await kept.write(entryKind(field), box.id, { field, value }, happenedAt(drafts.text(happenedKey(box.id))));
+    await kept.write(entryKind(field), box.id, { field, value }, { happened: happenedAt(drafts.text(happenedKey(box.id))) });
   if (drafts.text(key) === typed) await drafts.drop(key);
 }
 

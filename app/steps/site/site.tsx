@@ -1,8 +1,11 @@
+import { answerOf } from "@ringwright/core/plan";
 import { bare, boxOfPlan, drawBoxSection } from "@ringwright/drawings";
+import { type Next, nextFor } from "@ringwright/logbook";
 import { useMemo, useState } from "preact/hooks";
+import { now } from "../../device/clock.ts";
 import { Frame } from "../../frame/frame.tsx";
 import { Link } from "../../frame/link.tsx";
-import { onBox } from "../../frame/route.ts";
+import { onBox, type StepName } from "../../frame/route.ts";
 import { useWorkshop } from "../../frame/workshop.ts";
 import { type Box, boxOf, planOf } from "../../kept/box.ts";
 import { Drawing } from "../../parts/drawing.tsx";
@@ -46,6 +49,19 @@ export function Site() {
   );
 }
 
+/** Where the next thing to do for a box is done. */
+const screenFor: Readonly<Record<Next["does"], StepName>> = {
+  "end-bridge": "logbook",
+  settle: "logbook",
+  measure: "measure",
+  choose: "choose",
+  fit: "fit",
+  "run-in": "fit",
+  round: "fit",
+  repack: "fit",
+};
+const pressing: ReadonlySet<Next["does"]> = new Set(["end-bridge", "settle", "repack"]);
+
 function Row({ box }: { readonly box: Box }) {
   const words = useWords();
   const plan = planOf(box);
@@ -53,15 +69,18 @@ function Row({ box }: { readonly box: Box }) {
     const drawn = plan && boxOfPlan(plan, "");
     return drawn && bare(drawBoxSection(drawn));
   }, [plan]);
+  const repackAtGap = answerOf(plan?.rings.set)?.lantern?.limit?.repackGap;
+  const next = nextFor(box.state, now(), repackAtGap === undefined ? {} : { repackAtGap });
   return (
     <li>
-      <Link to={onBox(box.id, "measure")} class="box">
+      <Link to={onBox(box.id, screenFor[next.does])} class="box">
         <div class="small-drawing">
           {drawing ? <Drawing of={drawing} idPrefix={`box-${box.id}`} /> : <p class="quiet">{words("app-drawing-none")}</p>}
         </div>
         <div>
           <h2>{box.name ?? words("app-unnamed")}</h2>
           {box.place === undefined ? null : <p class="quiet">{box.place}</p>}
+          <p class={pressing.has(next.does) ? "attention" : undefined}>{words.sentence(next.says)}</p>
         </div>
       </Link>
     </li>
