@@ -1,6 +1,7 @@
 import { defineConfig } from "vite";
 
-const conditions = ["source", "module", "browser", "development|production"];
+// `device`: the words come in two pieces (words/package.json).
+const conditions = ["device", "source", "module", "browser", "development|production"];
 
 export default defineConfig({
   root: import.meta.dirname,

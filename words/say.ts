@@ -1,7 +1,7 @@
 import { formatQuantity, type Kind, type Kinds, siUnits, type UnitSystem } from "@ringwright/core/units";
 import type { Says, Shown } from "@ringwright/core/workings";
+import { english } from "#english";
 import type { Catalogue } from "./catalogue.ts";
-import { english } from "./en/index.ts";
 
 /** How values are shown in a sentence. */
 export interface Show {

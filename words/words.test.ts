@@ -45,7 +45,8 @@ test("no sentence claims that something is safe, isolated or approved", () => {
 
 test("no id means one thing in one topic and another in the next", async () => {
   const topics = readdirSync(new URL("./en/", import.meta.url)).filter(
-    (name) => name.endsWith(".ts") && !name.endsWith(".test.ts") && name !== "index.ts",
+    // These put topics together and say nothing themselves.
+    (name) => name.endsWith(".ts") && !name.endsWith(".test.ts") && !["index.ts", "first.ts", "rest.ts"].includes(name),
   );
   const seen = new Map<string, string>();
   const clashes: string[] = [];

@@ -11,7 +11,7 @@ export interface StoredEntry {
   readonly refused?: string;
 }
 
-export interface StoredDraft {
+interface StoredDraft {
   /** Screen and field: `box/019…/measure/shaft`. */
   readonly key: string;
   readonly text: string;

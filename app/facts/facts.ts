@@ -1,6 +1,7 @@
 import { signal } from "@preact/signals";
 import type { PlanFacts } from "@ringwright/core/plan";
 import { factsFrom } from "@ringwright/data/assemble";
+import { learn } from "@ringwright/words/learn";
 
 type Files = Readonly<Record<string, unknown>>;
 
@@ -36,9 +37,10 @@ function factsWith(rest: Files | undefined): PlanFacts {
 /** All facts of the program; until they are `whole`, without packings, fluids and steps, which are the heaviest. */
 export const facts = signal<{ readonly all: PlanFacts; readonly whole: boolean }>({ all: factsWith(undefined), whole: false });
 
-/** Brings packings, fluids and steps. */
+/** Brings packings, fluids and steps, and the words that go with them. */
 export async function loadRest(): Promise<void> {
   if (facts.peek().whole) return;
-  const { rest } = await import("./rest.ts");
+  const [{ rest }, { rest: words }] = await Promise.all([import("./rest.ts"), import("@ringwright/words/rest")]);
+  learn(words);
   facts.value = { all: factsWith(rest), whole: true };
 }

@@ -1,4 +1,3 @@
-import { lazy, Suspense } from "preact/compat";
 import { boxOf } from "../kept/box.ts";
 import { useWords } from "../parts/words.ts";
 import { Measure } from "../steps/measure/measure.tsx";
@@ -6,16 +5,17 @@ import { NewBox } from "../steps/site/new-box.tsx";
 import { Settings } from "../steps/site/settings.tsx";
 import { Site } from "../steps/site/site.tsx";
 import { Frame } from "./frame.tsx";
+import { later } from "./later.tsx";
 import { here } from "./route.ts";
 import { useWorkshop } from "./workshop.ts";
 
 /** Measuring comes with the page; what follows comes when it is first gone to. */
 const screens = {
   measure: Measure,
-  choose: lazy(() => import("../steps/choose/choose.tsx").then(({ Choose }) => Choose)),
-  rings: lazy(() => import("../steps/rings/rings.tsx").then(({ Rings }) => Rings)),
-  fit: lazy(() => import("../steps/fit/fit.tsx").then(({ Fit }) => Fit)),
-  logbook: lazy(() => import("../steps/logbook/logbook.tsx").then(({ Logbook }) => Logbook)),
+  choose: later(() => import("../steps/choose/choose.tsx").then(({ Choose }) => Choose)),
+  rings: later(() => import("../steps/rings/rings.tsx").then(({ Rings }) => Rings)),
+  fit: later(() => import("../steps/fit/fit.tsx").then(({ Fit }) => Fit)),
+  logbook: later(() => import("../steps/logbook/logbook.tsx").then(({ Logbook }) => Logbook)),
 };
 
 /** The screen for where the reader is. */
@@ -32,9 +32,7 @@ export function App() {
   const Screen = screens[route.step];
   return (
     <Frame title={box.name ?? words("app-unnamed")} place={box.place} box={route.box} step={route.step}>
-      <Suspense fallback={null}>
-        <Screen box={box} rest={route.rest} />
-      </Suspense>
+      <Screen box={box} rest={route.rest} />
     </Frame>
   );
 }

@@ -18,7 +18,7 @@ addEventListener("popstate", () => {
 });
 
 /** What an address stands for. */
-export function routeOf(address: string): Route {
+function routeOf(address: string): Route {
   const [first, second, third = "measure", ...rest] = address
     .split("/")
     .filter((part) => part !== "")

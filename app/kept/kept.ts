@@ -14,9 +14,6 @@ import { randomBytes } from "../device/chance.ts";
 import { now, rfc3339 } from "../device/clock.ts";
 import { openStorage, type Storage, strict } from "../device/storage.ts";
 
-/** Where the newest entries are: on this device only, on their way, or kept by the server too. */
-export type Whereabouts = "sent" | "kept-here" | "refused";
-
 /** What an entry may carry beside its body. */
 export interface Beside {
   /** When it happened, for what stood on paper first; milliseconds since 1970. */

@@ -1,6 +1,7 @@
 import { formatQuantity, type Kind, type Kinds, type UnitSystem } from "@ringwright/core/units";
 import type { Says, Shown } from "@ringwright/core/workings";
 import { english, nameOf, sayIn } from "@ringwright/words";
+import { facts } from "../facts/facts.ts";
 import { useWorkshop } from "../frame/workshop.ts";
 
 /** The reader's words and units. */
@@ -28,5 +29,7 @@ export function wordsIn(system: UnitSystem): Words {
 
 /** Words in the language and the units that the reader has set. */
 export function useWords(): Words {
+  // The rest of the words comes with the rest of the facts; what is on screen then says itself anew.
+  void facts.value;
   return wordsIn(useWorkshop().preferences.units.value);
 }

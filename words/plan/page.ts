@@ -1,6 +1,6 @@
 import { formatQuantity, type Kind, type Kinds, type UnitSystem } from "@ringwright/core/units";
 import type { Band, Says, Shown, Step, Uncertain } from "@ringwright/core/workings";
-import { english } from "../en/index.ts";
+import { english } from "#english";
 import { nameOf, type Show, sayIn } from "../say.ts";
 
 /** A label with its value; `by` says in which ink it belongs. */

@@ -1,8 +1,8 @@
 import { useWorkshop } from "../../frame/workshop.ts";
 import type { Box } from "../../kept/box.ts";
 import { useWords } from "../../parts/words.ts";
+import { CardButton } from "./coming.tsx";
 import { happenedAt, happenedKey } from "./keep.ts";
-import { CardHere } from "./plugs.tsx";
 import { known } from "./question.ts";
 
 /** Whether ordinary devices have to be taken to stay outside: what is not known counts as what would hurt. */
@@ -17,7 +17,7 @@ export function Outside({ box }: { readonly box: Box }) {
   return (
     <aside class="outside">
       <p class="chalk">{words("measure-devices-outside")}</p>
-      <CardHere box={box} />
+      <CardButton box={box} />
     </aside>
   );
 }

@@ -4,11 +4,11 @@ import { onBox } from "../../frame/route.ts";
 import type { Box } from "../../kept/box.ts";
 import { useWords } from "../../parts/words.ts";
 import { chapterWord } from "./chapter-word.ts";
+import { Verdicts } from "./coming.tsx";
 import { useLive } from "./live.ts";
 import { LiveDrawing } from "./live-drawing.tsx";
 import { NotKept } from "./not-kept.tsx";
 import { OnPaper, Outside } from "./outside.tsx";
-import { VerdictsHere } from "./plugs.tsx";
 import { type ChapterOf, chaptersOf, isAnswered, nextQuestion } from "./progress.ts";
 import type { Question } from "./question.ts";
 import { valueWords } from "./value-words.ts";
@@ -38,7 +38,7 @@ export function Overview({ box }: { readonly box: Box }) {
         <OnPaper box={box} />
       </div>
       <div class="verdicts-here">
-        <VerdictsHere box={box} />
+        <Verdicts box={box} />
       </div>
       <div class="chapters">
         {chapters.map((one) => (

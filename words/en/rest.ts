@@ -1,0 +1,70 @@
+import type { Catalogue } from "../catalogue.ts";
+import { cardNames, cardSentences } from "./card.ts";
+import { chooseSentences } from "./choose.ts";
+import { commandNames, commandSentences } from "./command.ts";
+import { cutNames, cutSentences } from "./cut.ts";
+import { entrySentences } from "./entries.ts";
+import { fitNames, fitSentences } from "./fit.ts";
+import { fittingSentences } from "./fitting.ts";
+import { fluidNames, fluidSentences } from "./fluid.ts";
+import { flushNames, flushSentences } from "./flush.ts";
+import { glandNames, glandSentences } from "./gland.ts";
+import { heatNames, heatSentences } from "./heat.ts";
+import { lanternNames, lanternSentences } from "./lantern.ts";
+import { leakNames, leakSentences } from "./leak.ts";
+import { materialsNames, materialsSentences } from "./materials.ts";
+import { planNames, planSentences } from "./plan.ts";
+import { ringsNames, ringsSentences } from "./rings.ts";
+import { ringsStepNames, ringsStepSentences } from "./rings-step.ts";
+import { runInNames, runInSentences } from "./run-in.ts";
+import { serverNames, serverSentences } from "./server.ts";
+import { stemsNames, stemsSentences } from "./stems.ts";
+import { verdictsNames, verdictsSentences } from "./verdicts.ts";
+
+/** All words beyond measuring: packings, steps, what the models know, terminal, server and card. */
+export const rest: Catalogue = {
+  language: "en",
+  sentences: {
+    ...ringsSentences,
+    ...lanternSentences,
+    ...cutSentences,
+    ...glandSentences,
+    ...stemsSentences,
+    ...heatSentences,
+    ...leakSentences,
+    ...flushSentences,
+    ...fluidSentences,
+    ...materialsSentences,
+    ...fitSentences,
+    ...runInSentences,
+    ...planSentences,
+    ...cardSentences,
+    ...commandSentences,
+    ...serverSentences,
+    ...ringsStepSentences,
+    ...verdictsSentences,
+    ...chooseSentences,
+    ...fittingSentences,
+    ...entrySentences,
+  },
+  names: {
+    ...ringsNames,
+    ...lanternNames,
+    ...cutNames,
+    ...glandNames,
+    ...stemsNames,
+    ...heatNames,
+    ...leakNames,
+    ...flushNames,
+    ...fluidNames,
+    ...materialsNames,
+    ...fitNames,
+    ...runInNames,
+    ...planNames,
+    ...cardNames,
+    ...commandNames,
+    ...serverNames,
+    ...ringsStepNames,
+    ...verdictsNames,
+  },
+};
