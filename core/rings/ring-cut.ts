@@ -147,13 +147,12 @@ function slope(angle: Angle): number {
 function angleOf(work: Workings, { cut, angle }: CutQuestion): Angle {
   if (cut === "butt") {
     if (angle !== undefined && Math.abs(angle - square) > 1e-6) {
-      const shown = Math.round(inUnit("angle", angle, "deg") * 10) / 10;
       work.warn({
         kind: "slip",
         input: "angle",
         given: angle,
         suggestion: square,
-        says: { id: "rings-butt-is-square", with: { degrees: shown } },
+        says: { id: "rings-butt-is-square", with: { angle: { value: angle, kind: "angle", decimals: 1 } } },
       });
     }
     return work.step(squareRule, [], square);

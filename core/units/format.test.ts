@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { property } from "../../testing/property.ts";
-import { formatNumber, formatQuantity, quantity } from "./index.ts";
+import { type Angle, formatNumber, formatQuantity, quantity } from "./index.ts";
 
 test("lengths are shown in the reader's unit, rounded to the tool in the hand", () => {
   expect(formatQuantity("length", quantity("length", 188.4956, "mm"), { decimals: 0 })).toBe("188\u00a0mm");
@@ -23,3 +23,8 @@ property(
     expect(formatNumber(value, decimals)).toMatch(/^−?\d/u);
   },
 );
+
+test("a number that the shown unit cannot hold is shown in SI, not as infinite", () => {
+  expect(formatQuantity("angle", -1e307 as Angle, { digits: 3 })).toBe("−1e+307\u00a0rad");
+  expect(formatQuantity("angle", 1 as Angle, { decimals: 1 })).toBe("57.3°");
+});

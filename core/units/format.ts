@@ -98,8 +98,11 @@ export function formatQuantity<K extends Kind>(
   value: Kinds[K],
   as: { readonly system?: UnitSystem; readonly unit?: string; readonly decimals?: number; readonly digits?: number } = {},
 ): string {
-  const unit = units.get(as.unit ?? shownUnit(kind, as.system ?? "metric"));
-  const number = unit ? fromSi(kind, value, unit) : value;
+  const wanted = units.get(as.unit ?? shownUnit(kind, as.system ?? "metric"));
+  const converted = wanted ? fromSi(kind, value, wanted) : value;
+  // A number so large that another unit cannot hold it stays as it is.
+  const fits = Number.isFinite(converted) || !Number.isFinite(value);
+  const [number, unit] = fits ? [converted, wanted] : [value, undefined];
   const decimals = as.decimals ?? decimalsFor(number, as.digits ?? 3);
   const symbol = unitText(unit?.symbol ?? siUnits[kind]);
   const space = symbol === "°" ? "" : "\u00a0";

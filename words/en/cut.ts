@@ -4,7 +4,7 @@ export const cutSentences: Readonly<Record<string, string>> = {
   "rings-bore-not-above-shaft": "The bore, {bore}, must be larger than the shaft, {shaft}.",
   "rings-section-above-shaft":
     "The section, {section}, is thicker than the shaft, {shaft}. Was one of them typed in another unit, or tenfold?",
-  "rings-butt-is-square": "A butt cut is square, 90° to the strip; the {degrees}° given was not used. For a slant choose skive.",
+  "rings-butt-is-square": "A butt cut is square, 90° to the strip; the {angle} given was not used. For a slant choose skive.",
   "rings-gap-family":
     "What the packing is made of is not known, so neither is whether its ends should meet. The printed opinions are listed.",
 };
