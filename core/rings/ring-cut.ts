@@ -1,5 +1,5 @@
 import type { Family } from "../materials/index.ts";
-import { type Angle, inUnit, type Length, quantity } from "../units/index.ts";
+import { type Angle, type Length, quantity } from "../units/index.ts";
 import { type Answer, begin, outside, type Refused, type Uncertain, uncertain, type Workings } from "../workings/index.ts";
 import { type ButtGap, lessGap, stepGap } from "./butt-gap.ts";
 import {
