@@ -25,6 +25,10 @@ interface Pulled {
   readonly more: boolean;
 }
 
+interface People {
+  readonly people: readonly { readonly person: string; readonly name: string }[];
+}
+
 /** Gives the server what it has not, and takes what this device has not. Safe to call at any time, any number of times. */
 export class Exchange {
   readonly #kept: Kept;
@@ -70,6 +74,7 @@ export class Exchange {
     try {
       await this.#push();
       await this.#pull();
+      await this.#names();
       reached.value = "yes";
     } catch (error) {
       if (!(error instanceof NoAnswer) && !(error instanceof TypeError) && !(error instanceof DOMException)) throw error;
@@ -101,6 +106,18 @@ export class Exchange {
       if (!waiting.some(({ id }) => keptThere.has(id) || refused.has(id))) break;
     }
     await this.#kept.read();
+  }
+
+  /** Tells the server what the person who holds this device is called, and hears the names of the others. */
+  async #names(): Promise<void> {
+    const path = "/api/v1/people";
+    const own = await this.#kept.person();
+    const heard = (await ask(this.#kept, path)) as People;
+    const known = own === undefined || heard.people.some(({ person, name }) => person === own.id && name === own.name);
+    const { people } = known
+      ? heard
+      : ((await ask(this.#kept, path, JSON.stringify({ people: [{ person: own.id, name: own.name }] }), "PUT")) as People);
+    await this.#kept.keepPeople(people.map(({ person: id, name }) => ({ id, name })));
   }
 
   async #pull(): Promise<void> {
@@ -138,10 +155,10 @@ function withinSize(entries: readonly StoredEntry[]): readonly StoredEntry[] {
 /** The server did not answer as it should. */
 class NoAnswer extends Error {}
 
-async function ask(kept: Kept, path: string, body?: string): Promise<unknown> {
+async function ask(kept: Kept, path: string, body?: string, method: "POST" | "PUT" = "POST"): Promise<unknown> {
   const sent = now();
   const reply = await fetch(path, {
-    ...(body === undefined ? {} : { method: "POST", body, headers: { "content-type": "application/json" } }),
+    ...(body === undefined ? {} : { method, body, headers: { "content-type": "application/json" } }),
     cache: "no-store",
     signal: AbortSignal.timeout(patience),
   });

@@ -39,6 +39,8 @@ export class Kept {
   readonly book = new Book();
   /** Counts up with every change of the book: screens that read it are drawn again. */
   readonly changes: Signal<number> = signal(0);
+  /** Names by opaque id, as this device has heard them; entries carry ids only. */
+  readonly people: Signal<ReadonlyMap<string, string>> = signal(new Map());
   /** How many entries the server has not said it keeps. */
   readonly unsent: Signal<number> = signal(0);
   readonly #offset: { ms: number | null } = { ms: null };
@@ -57,7 +59,7 @@ export class Kept {
     const opened = storage ?? (await openStorage());
     const device = (await opened.get("settings", "device")) as string | undefined;
     const kept = new Kept(opened, site, device ?? (await newDevice(opened)));
-    await kept.read();
+    await Promise.all([kept.read(), kept.#readPeople()]);
     return kept;
   }
 
@@ -137,6 +139,24 @@ export class Kept {
 
   async person(): Promise<Person | undefined> {
     return (await this.storage.get("settings", "person")) as Person | undefined;
+  }
+
+  /** Keeps who holds this device. */
+  async keepPerson(person: Person): Promise<void> {
+    await this.storage.put("settings", person, "person");
+    await this.#readPeople();
+  }
+
+  /** Keeps the names that the server knows. */
+  async keepPeople(people: readonly Person[]): Promise<void> {
+    await this.storage.put("settings", people, "people");
+    await this.#readPeople();
+  }
+
+  async #readPeople(): Promise<void> {
+    const heard = ((await this.storage.get("settings", "people")) as readonly Person[] | undefined) ?? [];
+    const own = await this.person();
+    this.people.value = new Map([...heard, ...(own ? [own] : [])].map(({ id, name }) => [id, name]));
   }
 
   close(): void {

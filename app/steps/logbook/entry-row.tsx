@@ -1,7 +1,5 @@
 import type { Bodies, Entry, Shown } from "@ringwright/logbook";
-import { useEffect, useState } from "preact/hooks";
 import { useWorkshop } from "../../frame/workshop.ts";
-import type { Person } from "../../kept/kept.ts";
 import { capital } from "../../parts/capital.ts";
 import { timeText } from "../../parts/time-text.ts";
 import { type Around, entryInWords } from "./entry-in-words.ts";
@@ -59,12 +57,9 @@ export function EntryRow({
     </li>
   );
 
-  /** The name behind an opaque id, where this device knows it. */
+  /** The name behind an opaque id, where this device has heard it. */
   function useName(id: string): string {
     const { kept } = useWorkshop();
-    const [person, setPerson] = useState<Person>();
-    useEffect(() => void kept.person().then(setPerson), [kept]);
-    if (person?.id === id) return person.name;
-    return words(id === "owner" || entry.device === kept.device ? "entry-nobody" : "entry-someone");
+    return kept.people.value.get(id) ?? words(id === "owner" || entry.device === kept.device ? "entry-nobody" : "entry-someone");
   }
 }

@@ -8,6 +8,7 @@ import { onBox } from "../../frame/route.ts";
 import type { OfBox } from "../../frame/screen.ts";
 import { useWorkshop } from "../../frame/workshop.ts";
 import type { Box } from "../../kept/box.ts";
+import { CardButton } from "../../parts/card-button.tsx";
 import { Drawing } from "../../parts/drawing.tsx";
 import { Section } from "../../parts/section.tsx";
 import { useWords } from "../../parts/words.ts";
@@ -75,6 +76,7 @@ function Planned({ box, plan }: { readonly box: Box; readonly plan: Plan }) {
           <Link to={onBox(box.id, "fit")} class="primary">
             {words("rings-step-fit")}
           </Link>
+          <CardButton box={box} />
         </div>
       ) : null}
     </div>

@@ -24,7 +24,7 @@ export function Settings() {
   const keepName = async () => {
     // A name may change; the opaque id in the entries stays with the person.
     const named: Person = { id: person?.id ?? uuidv7(now(), randomBytes(10)), name: typed };
-    await kept.storage.put("settings", named, "person");
+    await kept.keepPerson(named);
     await drafts.drop(nameDraft);
     setPerson(named);
     setSaid(words("settings-name-kept", { name: typed }));
