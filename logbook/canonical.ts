@@ -20,8 +20,8 @@ function inOrder(json: unknown): boolean {
   if (typeof json !== "object" || json === null) return true;
   if (Array.isArray(json)) return json.every(inOrder);
   let before = "";
-  for (const [name, value] of Object.entries(json)) {
-    if (name < before || !inOrder(value)) return false;
+  for (const name of Object.keys(json)) {
+    if (name < before || !inOrder((json as { readonly [name: string]: unknown })[name])) return false;
     before = name;
   }
   return true;

@@ -99,9 +99,10 @@ function oddText(json: Json, depth: number): readonly string[] | undefined {
   if (typeof json === "number") return Number.isFinite(json) && !Object.is(json, -0) ? undefined : [];
   if (typeof json !== "object" || json === null) return undefined;
   if (depth >= deepest) return [];
-  for (const [name, value] of Object.entries(json)) {
+  const group = json as { readonly [name: string]: Json };
+  for (const name of Object.keys(group)) {
     if (unkeepable(name)) return [];
-    const odd = oddText(value as Json, depth + 1);
+    const odd = oddText(group[name] ?? null, depth + 1);
     if (odd !== undefined) return [name, ...odd];
   }
   return undefined;

@@ -22,7 +22,9 @@ export function timeOf(text: string): number {
 
 /** The start of a day such as 2031-04-30 by universal time, in milliseconds since 1970; not a number for what is no day. */
 export function startOfDay(text: string): number {
-  const [year = Number.NaN, month = 0, date = 0] = day.exec(text)?.slice(1).map(Number) ?? [];
+  const found = day.exec(text);
+  if (!found) return Number.NaN;
+  const [year, month, date] = [Number(found[1]), Number(found[2]), Number(found[3])];
   // The calendar repeats every 400 years; this way the years before 100 are none of the last century.
   const near = new Date(Date.UTC(2000 + (year % 400), month - 1, date));
   if (near.getUTCMonth() !== month - 1 || near.getUTCDate() !== date) return Number.NaN;
