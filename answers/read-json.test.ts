@@ -20,6 +20,7 @@ describe("a question as it comes in", () => {
     expect(twice('{"shaft":"50 mm","bore":"70 mm","shaft":"60 mm"}')).toBe("shaft");
     expect(twice('{"parts":[{"height":1},{"height":1,"ratio":[{"a":1}],"height":2}]}')).toBe("parts[1].height");
     expect(twice('{"a":{"b":1,"\\u0062":2}}')).toBe("a.b");
+    expect(twice('[[0,{"a":{},"b":[{},{"c":[]}],"d":{"e":"\\\\","f":"\\\\\\"","e":1}}]]')).toBe("[0][1].d.e");
     expect(twice('{"a":{"b":"}","c":"b\\",\\"b"},"d":{"b":1},"e":["a","a"]}')).toBeUndefined();
   });
 

@@ -31,8 +31,6 @@ function no(malformed: Malformed): JsonRead {
 interface Level {
   /** Names so far; none in a list. */
   readonly names: Set<string> | undefined;
-  /** Where this level stands, as in `parts[2]`. */
-  readonly path: string;
   name: string;
   index: number;
 }
@@ -40,33 +38,36 @@ interface Level {
 /** What JSON lets pass and a question must not have. The text is known to be JSON. */
 function faultIn(text: string): Malformed | undefined {
   const levels: Level[] = [];
+  let level: Level | undefined;
   let atName = false;
+  // By code: this looks at every character of what may be sixteen million.
   for (let i = 0; i < text.length; i++) {
-    const level = levels.at(-1);
-    switch (text[i]) {
-      case "{":
-      case "[": {
+    switch (text.charCodeAt(i)) {
+      case openGroup:
+      case openList: {
         if (levels.length >= deepest) return { kind: "malformed", input: "question", id: "question-too-deep", with: { deepest } };
-        const names = text[i] === "{" ? new Set<string>() : undefined;
-        levels.push({ names, path: level ? pathIn(level) : "", name: "", index: 0 });
-        atName = names !== undefined;
+        atName = text.charCodeAt(i) === openGroup;
+        level = { names: atName ? new Set() : undefined, name: "", index: 0 };
+        levels.push(level);
         break;
       }
-      case "}":
-      case "]":
+      case closeGroup:
+      case closeList:
         levels.pop();
+        level = levels.at(-1);
         break;
-      case ",":
+      case comma:
         if (level?.names) atName = true;
         else if (level) level.index++;
         break;
-      case '"': {
+      case quote: {
         const from = i;
-        for (i++; text[i] !== '"'; i++) if (text[i] === "\\") i++;
+        i = endOfText(text, from);
         if (!atName || !level?.names) break;
-        level.name = JSON.parse(text.slice(from, i + 1)) as string;
+        const inside = text.slice(from + 1, i);
+        level.name = inside.includes("\\") ? (JSON.parse(text.slice(from, i + 1)) as string) : inside;
         if (level.names.has(level.name)) {
-          const path = pathIn(level);
+          const path = levels.reduce(pathIn, "");
           return { kind: "malformed", input: path, id: "name-twice", with: { typed: path } };
         }
         level.names.add(level.name);
@@ -78,7 +79,19 @@ function faultIn(text: string): Malformed | undefined {
   return undefined;
 }
 
-function pathIn({ names, path, name, index }: Level): string {
+const [openGroup, closeGroup, openList, closeList, comma, quote, backslash] = [0x7b, 0x7d, 0x5b, 0x5d, 0x2c, 0x22, 0x5c];
+
+/** Where the text that begins with the quote at `from` has its other one. */
+function endOfText(text: string, from: number): number {
+  for (let i = from + 1; ; i++) {
+    const code = text.charCodeAt(i);
+    if (code === quote) return i;
+    if (code === backslash) i++;
+  }
+}
+
+/** Where something stands, as in `parts[2].height`. */
+function pathIn(path: string, { names, name, index }: Level): string {
   if (!names) return `${path}[${index}]`;
   return path === "" ? name : `${path}.${name}`;
 }

@@ -1,13 +1,16 @@
 import { mkdtempSync, rmSync } from "node:fs";
+import { Agent, request } from "node:http";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { canonicalText, type Entry, noHead, uuidv7, writeEntry } from "@ringwright/logbook";
 import Database from "libsql";
 import { Served } from "../testing/browser/served.ts";
 
-const batch = 100;
-const rounds = 15;
+/** Rounds that are timed, after as many or more that are not: a server that has just started is slower, and soon is no more. */
+const rounds = 40;
+const warming = 60;
 let chance = 1;
+let clock = 1_800_000_000_000;
 
 /** Bytes that look random and are the same in every run. */
 function bytes(count: number): Uint8Array {
@@ -19,7 +22,7 @@ function bytes(count: number): Uint8Array {
 
 const site = uuidv7(1_800_000_000_000, bytes(10));
 
-/** So many readings of one device, chained. */
+/** So many readings of one device, chained, later than all before. */
 function readings(count: number): readonly Entry[] {
   const device = uuidv7(1_800_000_000_000, bytes(10));
   const box = uuidv7(1_800_000_000_000, bytes(10));
@@ -37,7 +40,7 @@ function readings(count: number): readonly Entry[] {
         after: [],
       },
       head,
-      1_800_000_000_000 + index,
+      clock++,
       bytes(10),
     );
     head = written.head;
@@ -47,44 +50,94 @@ function readings(count: number): readonly Entry[] {
 
 const middle = (values: readonly number[]) => values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
 
-/** Entries a second through HTTP into the embedded store, and the same texts by bare inserts into the same kind of database, in turns. */
-export async function appendsBesideBareInserts(): Promise<{ readonly http: number; readonly bare: number; readonly ratio: number }> {
-  const folder = mkdtempSync(join(tmpdir(), "ringwright-bench-"));
-  const database = new Database(join(folder, "bare.db"));
+/** What the peer keeps of each entry, in a table of its own. */
+interface Peer {
+  readonly table: string;
+  readonly keep: string;
+  row(entry: Entry, text: string, position: number): readonly (string | number | null | Buffer)[];
+}
+
+/** The text under its id, and no more. */
+const textAlone: Peer = {
+  table: "create table entry (site text, id text, text text, primary key (site, id)) without rowid",
+  keep: "insert into entry values (?, ?, ?)",
+  row: (entry, text) => [entry.site, entry.id, text],
+};
+
+/** The columns and keys of our own table: they refuse a second entry at the same place, and find those of a box. */
+const sameTable: Peer = {
+  table: `create table entry (site text not null, position integer not null, id text not null, box text, device text not null, seq integer not null,
+    bytes blob not null, primary key (site, position), unique (site, id), unique (site, device, seq));
+    create index entry_box on entry (site, box, position)`,
+  keep: "insert into entry values (?, ?, ?, ?, ?, ?, ?)",
+  row: ({ id, box, device, seq }, text, position) => [site, position, id, box, device, seq, Buffer.from(text)],
+};
+
+/** A database with the settings of the store, its statement prepared once; says in milliseconds how long one transaction took. */
+function bareInserts(file: string, { table, keep, row }: Peer) {
+  const database = new Database(file);
   database.exec("pragma journal_mode = wal; pragma synchronous = full");
-  database.exec("create table entry (site text, id text, text text, primary key (site, id)) without rowid");
-  const insert = database.prepare("insert into entry (site, id, text) values (?, ?, ?)");
-  const served = await new Served().start();
-  const http: number[] = [];
-  const bare: number[] = [];
-  try {
-    for (let round = 0; round <= rounds; round++) {
-      const entries = readings(batch);
-      const body = JSON.stringify({ entries });
-      const posted = performance.now();
-      const reply = await fetch(`${served.address}/api/v1/sites/${site}/entries`, {
-        method: "POST",
-        headers: { "content-type": "application/json" },
-        body,
-      });
-      const { kept } = (await reply.json()) as { readonly kept: readonly string[] };
-      const answered = performance.now();
-      if (kept.length !== batch) throw new Error(`the server kept ${kept.length} of ${batch}`);
-      const texts = entries.map((entry) => [entry.id, canonicalText(entry)] as const);
+  database.exec(table);
+  const statement = database.prepare(keep);
+  let position = 0;
+  return {
+    insert(entries: readonly Entry[]): number {
+      const rows = entries.map((entry) => row(entry, canonicalText(entry), ++position));
       const begun = performance.now();
       database.exec("begin immediate");
-      for (const [id, text] of texts) insert.run(site, id, text);
+      for (const values of rows) statement.run(values);
       database.exec("commit");
-      const done = performance.now();
-      // The first round warms both up.
-      if (round === 0) continue;
-      http.push((1000 * batch) / (answered - posted));
-      bare.push((1000 * batch) / (done - begun));
+      return performance.now() - begun;
+    },
+    close: () => database.close(),
+  };
+}
+
+/** Sends a push on a connection that stays open, and says in milliseconds when its answer was read. */
+async function push(address: string, agent: Agent, entries: readonly Entry[]): Promise<number> {
+  const body = JSON.stringify({ entries });
+  const begun = performance.now();
+  const answer = await new Promise<string>((answered, failed) => {
+    const headers = { "content-type": "application/json", "content-length": Buffer.byteLength(body) };
+    const asked = request(`${address}/api/v1/sites/${site}/entries`, { method: "POST", agent, headers }, (reply) => {
+      let said = "";
+      reply
+        .setEncoding("utf8")
+        .on("data", (part: string) => {
+          said += part;
+        })
+        .on("end", () => answered(said));
+    });
+    asked.on("error", failed).end(body);
+  });
+  const { kept = [] } = JSON.parse(answer) as { readonly kept?: readonly string[] };
+  const took = performance.now() - begun;
+  if (kept.length !== entries.length) throw new Error(`the server kept ${kept.length} of ${entries.length}`);
+  return took;
+}
+
+/** Entries a second through HTTP into the embedded store, and the same texts by bare inserts into the same kind of database, in turns. */
+export async function appendsBesideBareInserts(batch: number) {
+  const folder = mkdtempSync(join(tmpdir(), "ringwright-bench-"));
+  const same = bareInserts(join(folder, "same.db"), sameTable);
+  const alone = bareInserts(join(folder, "alone.db"), textAlone);
+  const agent = new Agent({ keepAlive: true, maxSockets: 1 });
+  const served = await new Served().start();
+  const times: { readonly http: number; readonly same: number; readonly alone: number }[] = [];
+  try {
+    for (let round = 0; round < warming + rounds; round++) {
+      const entries = readings(batch);
+      const took = { http: await push(served.address, agent, entries), same: same.insert(entries), alone: alone.insert(entries) };
+      if (round >= warming) times.push(took);
     }
   } finally {
-    database.close();
+    agent.destroy();
+    same.close();
+    alone.close();
     await served.remove();
     rmSync(folder, { recursive: true, force: true });
   }
-  return { http: middle(http), bare: middle(bare), ratio: middle(http.map((one, index) => (bare[index] ?? Number.NaN) / one)) };
+  const rate = (name: "http" | "same" | "alone") => middle(times.map((took) => (1000 * batch) / took[name]));
+  const ratio = (name: "same" | "alone") => middle(times.map((took) => took.http / took[name]));
+  return { http: rate("http"), same: { rate: rate("same"), ratio: ratio("same") }, alone: { rate: rate("alone"), ratio: ratio("alone") } };
 }

@@ -61,7 +61,12 @@ const middle = (list: readonly number[]) => list[4] ?? Number.NaN;
 console.log(`  ringwright answer             ${round(middle(starts))} ms   (aim under 400)`);
 console.log(`  node doing nothing            ${round(middle(bare))} ms   ratio ${round(middle(starts) / middle(bare))}`);
 
-console.log("\nEntries into the logbook, a hundred at a time, by the clock");
-const appends = await appendsBesideBareInserts();
-console.log(`  over HTTP, read and kept      ${round(appends.http)} entries/s`);
-console.log(`  bare inserts, same database   ${round(appends.bare)} entries/s   ratio ${round(appends.ratio)}   (aim 2 or less), in turns`);
+console.log("\nEntries into the logbook, one push after another on one connection, by the clock, both sides warm");
+for (const batch of [1, 100, 1000]) {
+  const { http, same, alone } = await appendsBesideBareInserts(batch);
+  const aim = batch === 100 ? "   (aim 2 or less)" : "";
+  console.log(`  ${batch} a push`);
+  console.log(`    over HTTP, read and kept             ${round(http)} entries/s`);
+  console.log(`    bare inserts, same columns and keys  ${round(same.rate)} entries/s   ratio ${round(same.ratio)}${aim}, in turns`);
+  console.log(`    bare inserts, text and id alone      ${round(alone.rate)} entries/s   ratio ${round(alone.ratio)}, in turns`);
+}

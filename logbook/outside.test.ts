@@ -1,5 +1,6 @@
 import { createHash } from "node:crypto";
 import { cite } from "@ringwright/core/sources";
+import canonicalize from "canonicalize";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { against } from "../testing/against.ts";
@@ -67,6 +68,32 @@ describe("canonical JSON as RFC 8785 prints it", () => {
 
   test.each(["7fffffffffffffff", "7ff0000000000000"])("the bits %s are no number of JSON, as in appendix B", (bits) => {
     expect(() => canonicalText(Buffer.from(bits, "hex").readDoubleBE())).toThrow();
+    expect(() => canonicalText({ a: [Buffer.from(bits, "hex").readDoubleBE()] })).toThrow();
+  });
+
+  test("half a surrogate pair is no text of it, as 3.2.2.2 asks, and its escape spelled out is one", () => {
+    for (const half of ["\ud83d", "\ude00", "\ude00\ud83d"]) {
+      expect(() => canonicalText({ text: half })).toThrow();
+      expect(() => canonicalText({ [half]: "text" })).toThrow();
+    }
+    expect(canonicalText({ text: "\\ud83d" })).toBe(String.raw`{"text":"\\ud83d"}`);
+  });
+
+  const names = fc.oneof(fc.string({ unit: "grapheme" }), fc.constantFrom("", "1", "2", "10", "__proto__", "a", "\uffff", "😀"));
+  const { json } = fc.letrec<{ json: Json }>((tie) => ({
+    json: fc.oneof(
+      { maxDepth: 4 },
+      fc.constantFrom(null, true, false, 0, -0),
+      fc.double({ noNaN: true, noDefaultInfinity: true }),
+      fc.string({ unit: "grapheme" }),
+      fc.array(tie("json"), { maxLength: 4 }),
+      fc.dictionary(names, tie("json"), { maxKeys: 6 }),
+    ),
+  }));
+  property("whatever order the names came in, it is the text that canonicalize writes", [json], (any) => {
+    const text = canonicalText(any);
+    expect(text).toBe(canonicalize(any));
+    expect(canonicalText(JSON.parse(text) as Json)).toBe(text);
   });
 });
 

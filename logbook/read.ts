@@ -19,7 +19,8 @@ export const largestEntry = 262_144;
 /** An entry names no more than this many that it comes after. */
 export const mostAfter = 1000;
 const deepest = 32;
-const unkeepable = (text: string) => text.includes("\u0000") || /\p{Surrogate}/u.test(text);
+// Most texts are of plain letters alone, which is quick to see.
+const unkeepable = (text: string) => !/^[ -~]*$/u.test(text) && (text.includes("\u0000") || /\p{Surrogate}/u.test(text));
 
 const members = {
   v: (json) => json === 1,
@@ -37,6 +38,7 @@ const members = {
   body: isGroup,
   method: (json) => json === null || (typeof json === "string" && json.length <= 200),
 } as const satisfies Readonly<Record<keyof Entry, (json: Json | undefined) => boolean>>;
+const eachMember = Object.entries(members);
 
 function isTime(json: Json | undefined): boolean {
   return typeof json === "string" && Number.isFinite(timeOf(json));
@@ -73,9 +75,9 @@ export function readEntryText(text: string): Read {
  */
 export function readEntry(json: Json): Read {
   if (!isGroup(json)) return fault("", "entry-malformed");
-  for (const [name, fits] of Object.entries(members)) if (!fits(json[name])) return fault(name, "entry-malformed");
-  const odd = oddText(json, "", 0);
-  if (odd !== undefined) return fault(odd, "entry-text");
+  for (const [name, fits] of eachMember) if (!fits(json[name])) return fault(name, "entry-malformed");
+  const odd = oddText(json, 0);
+  if (odd !== undefined) return fault(odd.join("."), "entry-text");
   const stranger = Object.keys(json).find((name) => !Object.hasOwn(members, name));
   if (stranger !== undefined) return fault(stranger, "entry-malformed");
   const entry = json as unknown as Entry;
@@ -92,15 +94,16 @@ function fault(at: string, id: Fault["id"]): Read {
 }
 
 /** Where a text stands that can't be kept everywhere, a number that canonical JSON has not, or more levels than any entry needs. */
-function oddText(json: Json, at: string, depth: number): string | undefined {
-  if (typeof json === "string") return unkeepable(json) ? at : undefined;
-  if (typeof json === "number") return Number.isFinite(json) && !Object.is(json, -0) ? undefined : at;
+function oddText(json: Json, depth: number): readonly string[] | undefined {
+  if (typeof json === "string") return unkeepable(json) ? [] : undefined;
+  if (typeof json === "number") return Number.isFinite(json) && !Object.is(json, -0) ? undefined : [];
   if (typeof json !== "object" || json === null) return undefined;
-  if (depth >= deepest) return at;
-  for (const [name, value] of Object.entries(json)) {
-    if (unkeepable(name)) return at;
-    const odd = oddText(value as Json, at === "" ? name : `${at}.${name}`, depth + 1);
-    if (odd !== undefined) return odd;
+  if (depth >= deepest) return [];
+  const group = json as { readonly [name: string]: Json };
+  for (const name of Object.keys(group)) {
+    if (unkeepable(name)) return [];
+    const odd = oddText(group[name] ?? null, depth + 1);
+    if (odd !== undefined) return [name, ...odd];
   }
   return undefined;
 }

@@ -107,9 +107,10 @@ const schemas: Readonly<Record<Look, JsonSchema>> = {
 /** A body with these members, some of which may be left out, and no others. */
 export function shape(must: Readonly<Record<string, Look>>, may: Readonly<Record<string, Look>> = {}): Shape {
   const all = { ...must, ...may };
+  const needed = Object.entries(must);
   return {
     faultIn(body) {
-      for (const [name, look] of Object.entries(must)) {
+      for (const [name, look] of needed) {
         const json = body[name];
         if (json === undefined || !looks[look](json)) return name;
       }

@@ -1,5 +1,4 @@
-const rfc3339 =
-  /^(?<date>\d{4}-\d{2}-\d{2})T(?<hour>\d{2}):(?<min>\d{2}):(?<second>\d{2})(?:\.(?<part>\d{1,9}))?(?:Z|(?<sign>[+-])(?<ahead>\d{2}):(?<aheadMin>\d{2}))$/u;
+const rfc3339 = /^(\d{4}-\d{2}-\d{2})T(\d{2}):(\d{2}):(\d{2})(?:\.(\d{1,9}))?(?:Z|([+-])(\d{2}):(\d{2}))$/u;
 const day = /^(\d{4})-(\d{2})-(\d{2})$/u;
 const minute = 60_000;
 /** 400 years. */
@@ -11,19 +10,21 @@ const cycle = 146_097 * 24 * 60 * minute;
  * engines quarrel over a 30 February, and all devices must read the same.
  */
 export function timeOf(text: string): number {
-  const groups = rfc3339.exec(text)?.groups;
-  if (!groups) return Number.NaN;
-  const number = (name: string) => Number(groups[name] ?? 0);
-  const [hour, min, second, ahead, aheadMin] = [number("hour"), number("min"), number("second"), number("ahead"), number("aheadMin")];
+  const found = rfc3339.exec(text);
+  if (!found) return Number.NaN;
+  const [, date = "", hours, minutes, seconds, fraction = "", sign, aheadHours = 0, aheadMinutes = 0] = found;
+  const [hour, min, second, ahead, aheadMin] = [Number(hours), Number(minutes), Number(seconds), Number(aheadHours), Number(aheadMinutes)];
   if (hour > 23 || min > 59 || second > 59 || ahead > 23 || aheadMin > 59) return Number.NaN;
-  const behind = (ahead * 60 + aheadMin) * (groups.sign === "-" ? 1 : -1);
-  const part = Number((groups.part ?? "").padEnd(3, "0").slice(0, 3));
-  return startOfDay(groups.date ?? "") + (hour * 60 + min + behind) * minute + second * 1000 + part;
+  const behind = (ahead * 60 + aheadMin) * (sign === "-" ? 1 : -1);
+  const part = Number(fraction.padEnd(3, "0").slice(0, 3));
+  return startOfDay(date) + (hour * 60 + min + behind) * minute + second * 1000 + part;
 }
 
 /** The start of a day such as 2031-04-30 by universal time, in milliseconds since 1970; not a number for what is no day. */
 export function startOfDay(text: string): number {
-  const [year = Number.NaN, month = 0, date = 0] = day.exec(text)?.slice(1).map(Number) ?? [];
+  const found = day.exec(text);
+  if (!found) return Number.NaN;
+  const [year, month, date] = [Number(found[1]), Number(found[2]), Number(found[3])];
   // The calendar repeats every 400 years; this way the years before 100 are none of the last century.
   const near = new Date(Date.UTC(2000 + (year % 400), month - 1, date));
   if (near.getUTCMonth() !== month - 1 || near.getUTCDate() !== date) return Number.NaN;

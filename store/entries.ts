@@ -1,19 +1,17 @@
 import { isId } from "@ringwright/logbook";
-import type { Kysely } from "kysely";
+import { type Appending, append } from "./append.ts";
 import type { Home } from "./home.ts";
 import type { Appended, Kept, Page } from "./store.ts";
-import type { Tables } from "./tables.ts";
-
-/** Rows of one statement: seven values each, and SQLite takes 32 766 in one statement, PostgreSQL 65 535. */
-const rowsAtOnce = 1000;
+import { textOf } from "./tables.ts";
 
 /** Appending entries of one site and reading them. */
 export function entriesIn(home: Home) {
+  const spelled: Appending["spelled"] = new Map();
   return {
     async append(site: string, batch: readonly Kept[]): Promise<Appended> {
       const stranger = batch.find(({ entry }) => entry.site !== site);
       if (!isId(site) || stranger) throw new RangeError(`entry ${stranger?.entry.id} is not of site ${site}`);
-      return home.change((db) => append(db, site, batch));
+      return home.change((db) => append({ db, site, spelled }, batch));
     },
 
     async since(site: string, cursor: number, limit: number): Promise<Page> {
@@ -52,75 +50,4 @@ export function entriesIn(home: Home) {
       return home.ask((db) => db.selectFrom("sites").selectAll().where("entries", ">", 0).orderBy("site").execute());
     },
   };
-}
-
-async function append(db: Kysely<Tables>, site: string, batch: readonly Kept[]): Promise<Appended> {
-  const hoped = await reserve(db, site, batch.length);
-  const first = hoped.cursor - batch.length + 1;
-  const filled = new Set<number>();
-  for (let from = 0; from < batch.length; from += rowsAtOnce)
-    for (const position of await insert(db, site, batch.slice(from, from + rowsAtOnce), first + from)) filled.add(position);
-  const isKept = (_: Kept, index: number) => filled.has(first + index);
-  const kept = batch.filter(isKept).map(idOf);
-  if (kept.length === batch.length) return { kept, known: [], clashing: [], cursor: hoped.cursor };
-  const rest = batch.filter((one, index) => !isKept(one, index));
-  const cursor = [...filled].reduce((last, position) => Math.max(last, position), first - 1);
-  const entries = hoped.entries - rest.length;
-  await db.updateTable("sites").set({ cursor, entries }).where("site", "=", site).execute();
-  return { kept, ...(await told(db, site, rest)), cursor };
-}
-
-/** Counts a batch in, and with that takes the lock of the site's row: the order of cursors is the order of commits. */
-async function reserve(db: Kysely<Tables>, site: string, count: number): Promise<{ readonly cursor: number; readonly entries: number }> {
-  return db
-    .insertInto("sites")
-    .values({ site, cursor: count, entries: count })
-    .onConflict((taken) =>
-      taken.column("site").doUpdateSet(({ eb, ref }) => ({
-        cursor: eb(ref("sites.cursor"), "+", count),
-        entries: eb(ref("sites.entries"), "+", count),
-      })),
-    )
-    .returning(["cursor", "entries"])
-    .executeTakeFirstOrThrow();
-}
-
-/** Keeps those whose id and place are free, one after the other; gives the positions that were filled. */
-async function insert(db: Kysely<Tables>, site: string, rows: readonly Kept[], first: number): Promise<readonly number[]> {
-  const values = rows.map(({ entry: { id, box, device, seq }, text }, index) => ({
-    site,
-    position: first + index,
-    id,
-    box,
-    device,
-    seq,
-    bytes: Buffer.from(text, "utf8"),
-  }));
-  const filled = await db
-    .insertInto("entries")
-    .values(values)
-    .onConflict((taken) => taken.doNothing())
-    .returning("position")
-    .execute();
-  return filled.map(({ position }) => position);
-}
-
-/** Tells entries that are there already from those whose id or place another entry has. */
-async function told(db: Kysely<Tables>, site: string, entries: readonly Kept[]): Promise<Pick<Appended, "known" | "clashing">> {
-  const there = new Map<string, string>();
-  for (let from = 0; from < entries.length; from += rowsAtOnce) {
-    const ids = entries.slice(from, from + rowsAtOnce).map(({ entry }) => entry.id);
-    const rows = await db.selectFrom("entries").select(["id", "bytes"]).where("site", "=", site).where("id", "in", ids).execute();
-    for (const row of rows) there.set(row.id, textOf(row));
-  }
-  const known = (one: Kept) => there.get(one.entry.id) === one.text;
-  return { known: entries.filter(known).map(idOf), clashing: entries.filter((one) => !known(one)).map(idOf) };
-}
-
-function idOf({ entry }: Kept): string {
-  return entry.id;
-}
-
-function textOf({ bytes }: { readonly bytes: Uint8Array }): string {
-  return Buffer.from(bytes).toString("utf8");
 }

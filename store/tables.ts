@@ -16,3 +16,8 @@ export interface Tables {
   readonly people: { readonly person: string; readonly name: string };
   readonly settings: { readonly name: string; readonly value: string };
 }
+
+/** The text that a row of entries keeps. */
+export function textOf({ bytes }: { readonly bytes: Uint8Array }): string {
+  return Buffer.from(bytes).toString("utf8");
+}
