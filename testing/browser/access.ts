@@ -1,0 +1,75 @@
+import { createRequire } from "node:module";
+import type { Page } from "playwright-core";
+
+const axe = createRequire(import.meta.url)("axe-core") as { readonly source: string };
+const tags = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
+
+/** What axe finds against WCAG 2.2 A and AA, and against 7:1: the rule and where, one line each. */
+export async function violations(page: Page): Promise<readonly string[]> {
+  if (!(await page.evaluate('"axe" in window'))) await page.evaluate(axe.source);
+  return (await page.evaluate(`axe.run(document, {
+      runOnly: { type: "tag", values: ${JSON.stringify(tags)} },
+      rules: { "target-size": { enabled: true }, "color-contrast-enhanced": { enabled: true } },
+      resultTypes: ["violations"],
+    }).then(({ violations }) => violations.flatMap(({ id, nodes }) => nodes.map(({ target, failureSummary }) =>
+      id + " at " + target.join(" ") + ": " + failureSummary.split("\\n").slice(1, 3).join(" ").trim())))`)) as readonly string[];
+}
+
+/**
+ * What can be tapped and is less than 48 px one way or 44 px the other. A link
+ * in the middle of a sentence is left out, as WCAG 2.5.8 does. A box or ring
+ * to tick is as large as its label, which takes the tap too.
+ */
+export async function smallTargets(page: Page): Promise<readonly string[]> {
+  return (await page.evaluate(`(() => {
+    const inSentence = (one) =>
+      one.tagName === "A" && getComputedStyle(one).display === "inline" &&
+      [...one.parentNode.childNodes].some((beside) => beside.nodeType === 3 && beside.data.trim().length > 1);
+    return [...document.querySelectorAll("a[href], button, input, select, textarea, summary")]
+      .filter((one) => one.checkVisibility({ visibilityProperty: true }) && !inSentence(one))
+      .map((one) => ({ one, box: (one.matches("[type=radio], [type=checkbox]") ? one.closest("label") : one).getBoundingClientRect() }))
+      .filter(({ box }) => Math.max(box.width, box.height) < 47.5 || Math.min(box.width, box.height) < 43.5)
+      .map(({ one, box }) => [one.tagName.toLowerCase() + "." + one.className, (one.textContent || one.name || "").trim().slice(0, 40),
+        Math.round(box.width) + " x " + Math.round(box.height)].join(" "));
+  })()`)) as readonly string[];
+}
+
+/** How far the page can be pushed sideways, in CSS pixels. */
+export async function sideways(page: Page): Promise<number> {
+  return (await page.evaluate("document.scrollingElement.scrollWidth - document.scrollingElement.clientWidth")) as number;
+}
+
+/** Goes to another place of the app without loading it anew. */
+export async function visit(page: Page, path: string): Promise<void> {
+  await page.evaluate(`history.pushState(null, "", ${JSON.stringify(path)}); dispatchEvent(new PopStateEvent("popstate"))`);
+}
+
+/** What is wrong with where the focus goes by the tab key: what it never reaches, and where it can't be seen. */
+export async function byTab(page: Page): Promise<readonly string[]> {
+  await page.evaluate(`document.activeElement?.blur(); window.reached = new Set(); getSelection().removeAllRanges();
+    document.body.tabIndex = -1; document.body.focus(); document.body.removeAttribute("tabindex")`);
+  const wrong: string[] = [];
+  for (let press = 0; press < 400; press++) {
+    await page.keyboard.press("Tab");
+    const said = (await page.evaluate(`(() => {
+      const one = document.activeElement;
+      if (one === document.body || window.reached.has(one)) return "round";
+      window.reached.add(one);
+      const ringed = [one, one.closest("label")].filter(Boolean).some((shown) => {
+        const { outlineStyle, outlineWidth } = getComputedStyle(shown);
+        return outlineStyle !== "none" && parseFloat(outlineWidth) >= 2;
+      });
+      return ringed ? "" : "focus not seen on " + one.outerHTML.slice(0, 90);
+    })()`)) as string;
+    if (said === "round") break;
+    if (said !== "") wrong.push(said);
+  }
+  const missed = (await page.evaluate(`(() => {
+    const groups = new Set([...window.reached].filter((one) => one.type === "radio").map(({ name }) => name));
+    return [...document.querySelectorAll("a[href], button, input, select, textarea, summary")]
+      .filter((one) => one.checkVisibility({ visibilityProperty: true }) && !window.reached.has(one) && !one.matches(".key"))
+      .filter((one) => one.type !== "radio" || !groups.has(one.name))
+      .map((one) => "not reached: " + one.outerHTML.slice(0, 90));
+  })()`)) as readonly string[];
+  return [...wrong, ...missed];
+}
