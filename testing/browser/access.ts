@@ -34,9 +34,21 @@ export async function smallTargets(page: Page): Promise<readonly string[]> {
   })()`)) as readonly string[];
 }
 
-/** How far the page can be pushed sideways, in CSS pixels. */
-export async function sideways(page: Page): Promise<number> {
-  return (await page.evaluate("document.scrollingElement.scrollWidth - document.scrollingElement.clientWidth")) as number;
+/** By how much the page can be pushed sideways, if at all, and what sticks out. */
+export async function sideways(page: Page): Promise<readonly string[]> {
+  return (await page.evaluate(`(() => {
+    const { scrollWidth, clientWidth } = document.scrollingElement;
+    if (scrollWidth <= clientWidth) return [];
+    const out = [...document.querySelectorAll("body *")].filter((one) => one.checkVisibility() && one.getBoundingClientRect().right > clientWidth + 1);
+    return [scrollWidth - clientWidth + " px sideways: " + out.slice(0, 3).map((one) => one.tagName + "." + one.className).join(", ")];
+  })()`)) as readonly string[];
+}
+
+/** Buttons and links whose words do not fit into them. */
+export async function cutOff(page: Page): Promise<readonly string[]> {
+  return (await page.evaluate(`[...document.querySelectorAll(".primary, .second, .key, .option, nav a, nav, .workings")]
+    .filter((one) => one.checkVisibility() && (one.scrollWidth > one.clientWidth + 1 || one.scrollHeight > one.clientHeight + 1))
+    .map((one) => "cut off: " + one.outerHTML.slice(0, 90))`)) as readonly string[];
 }
 
 /** Goes to another place of the app without loading it anew. */
