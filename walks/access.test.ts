@@ -174,12 +174,11 @@ test("with gloves buttons are 15 mm and keys 20 mm high; a narrow phone has keys
         readonly width: number;
         readonly height: number;
       }[];
-      // 15 and 20 mm at 160 px to the inch.
+      // 15 and 20 mm at 160 px to the inch; words may be shorter than a button is high, keys not.
+      const wide = Math.floor(Math.min(126, (width - 2 * 4) / 3));
       for (const one of boxes) {
         const key = one.is === "key";
-        const wide = key ? Math.min(126, (width - 2 * 4) / 3) : 94;
-        if (one.height < (key ? 126 : 94) || one.width < Math.floor(wide) - (key ? 0 : 0))
-          wrong.push(`${screen[0]}, ${width} px: ${JSON.stringify(one)}`);
+        if (one.height < (key ? 126 : 94) || one.width < (key ? wide : 94)) wrong.push(`${screen[0]}, ${width} px: ${JSON.stringify(one)}`);
         if (key) keys += 1;
         else buttons += 1;
       }
@@ -252,7 +251,7 @@ test("whoever wants less motion gets none", async () => {
   await page.emulateMedia({ reducedMotion: "reduce" });
   expect(await places()).toBe(1);
   const moving: string[] = [];
-  for (const screen of screens) {
+  for (const screen of screens.filter(([name]) => ["overview", "question: readings", "sheet", "logbook", "workings"].includes(name))) {
     await come(screen);
     moving.push(
       ...((await page.evaluate(`[...document.querySelectorAll("*")].filter((one) => {
