@@ -210,6 +210,13 @@ test("questions are answered and workings read without a pointer", async () => {
     for (let press = 0; press < 60 && !(await page.evaluate(`document.activeElement.matches(${JSON.stringify(selector)})`)); press++)
       await keyboard.press("Tab");
   };
+  await visit(page, "/");
+  await tabTo("a.box");
+  await keyboard.press("Enter");
+  await page.locator(".steps").waitFor();
+  await expect.poll(() => page.evaluate("document.activeElement.id")).toBe("work");
+  expect(await page.title()).toMatch(/^.+ · .+ · Ringwright$/u);
+
   await come(["thread left", measuring("studs.threadLeft"), "input.number"]);
   expect(await focused()).toBe("How much thread can the nuts still run down?");
   await keyboard.type("35");

@@ -1,7 +1,6 @@
-import { createRequire } from "node:module";
+import axe from "axe-core";
 import type { Page } from "playwright-core";
 
-const axe = createRequire(import.meta.url)("axe-core") as { readonly source: string };
 const tags = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
 
 /** What axe finds against WCAG 2.2 A and AA, and against 7:1: the rule and where, one line each. */
@@ -69,7 +68,7 @@ export async function byTab(page: Page): Promise<readonly string[]> {
     addEventListener("focusin", window.note);
     document.activeElement.blur();
     // What lies under an open dialog is out of reach, as it has to be.
-    window.stops = [...(document.querySelector("dialog[open]") ?? document).querySelectorAll("a[href], button, input, select, textarea, summary")]
+    window.stops = [...(document.querySelector("dialog[open]") ?? document).querySelectorAll("a[href], button, input, select, textarea, summary, [tabindex='0']")]
       .filter((one) => one.checkVisibility({ visibilityProperty: true }) && !one.matches(".key"));
     // Day, month, year, hour, minute, half of the day and the calendar are stops of their own.
     return window.stops.reduce((sum, one) => sum + (one.type === "datetime-local" ? 8 : 1), 0);
