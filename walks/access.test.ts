@@ -115,6 +115,15 @@ async function size(width: number, height: number, text = ""): Promise<void> {
     requestAnimationFrame(() => requestAnimationFrame(drawn)))`);
 }
 
+/** The spacing of text that WCAG 1.4.12 names. */
+async function spaced(apart: boolean): Promise<void> {
+  await page.evaluate(`(() => {
+    const sheet = new CSSStyleSheet();
+    sheet.replaceSync("* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important } p { margin-bottom: 2em !important }");
+    document.adoptedStyleSheets = ${apart} ? [sheet] : [];
+  })()`);
+}
+
 test("the checks see what is wrong when something is", async () => {
   await visit(page, "/new-box");
   await page.locator("form.ask").waitFor();
@@ -148,6 +157,9 @@ test("every screen on phone, tablet and desktop: axe finds nothing, what is tapp
     }
     await size(320, 640);
     note("320 px", [...(await sideways(page)), ...(await cutOff(page))]);
+    await spaced(true);
+    note("letters, words and lines apart", [...(await sideways(page)), ...(await cutOff(page))]);
+    await spaced(false);
     // The page's own 112.5 %, twice.
     await size(360, 740, "225%");
     note("text twice as large", [...(await sideways(page)), ...(await cutOff(page))]);
@@ -200,6 +212,28 @@ test("the tab key reaches everything on every screen, and one sees where it is",
     wrong.push(...(await byTab(page)).map((one) => `${screen[0]}: ${one}`));
   }
   expect(wrong).toEqual([]);
+});
+
+test("on the sheet of a phone the field that is gone to is not under the keys, nor is any with gloves on", async () => {
+  await size(360, 740);
+  const covered: string[] = [];
+  for (const hands of ["bare", "gloves"]) {
+    await come(["sheet", on("Stock pump 2", "measure", "sheet"), ".docked"]);
+    if (hands === "gloves") await page.getByRole("button", { name: "Gloves", exact: true }).click();
+    await page.locator(".line input").first().focus();
+    for (let field = 0; field < 30; field++) {
+      await page.keyboard.press("Tab");
+      const under = (await page.evaluate(`(() => {
+        const one = document.activeElement;
+        const { top, bottom } = one.getBoundingClientRect();
+        const keys = document.querySelector(".docked").getBoundingClientRect();
+        return bottom > 0 && top < keys.top ? "" : one.outerHTML.slice(0, 90);
+      })()`)) as string;
+      if (under !== "") covered.push(`${hands}: ${under}`);
+    }
+  }
+  await page.getByRole("button", { name: "Gloves", exact: true }).click();
+  expect(covered).toEqual([]);
 });
 
 test("questions are answered and workings read without a pointer", async () => {
