@@ -1,9 +1,9 @@
 import type { ComponentChildren } from "preact";
-import { useEffect } from "preact/hooks";
+import { useEffect, useRef } from "preact/hooks";
 import { reached } from "../kept/exchange.ts";
 import { useWords } from "../parts/words.ts";
 import { Link } from "./link.tsx";
-import { onBox, type StepName, steps } from "./route.ts";
+import { focusOn, onBox, type StepName, steps } from "./route.ts";
 import { useWorkshop } from "./workshop.ts";
 
 /** What stands round every screen: where the reader is, the steps of the work, and where things are kept. */
@@ -22,9 +22,12 @@ export function Frame({
 }) {
   const words = useWords();
   const { preferences } = useWorkshop();
+  const work = useRef<HTMLElement>(null);
   useEffect(() => {
-    document.title = box === undefined ? words("app-title") : `${title} · ${words("app-title")}`;
-  }, [title, box]);
+    const parts = [title, ...(step === undefined ? [] : [words(`app-step-${step}`)]), words("app-title")];
+    document.title = [...new Set(parts)].join(" · ");
+    focusOn(work.current);
+  }, [title, box, step]);
   return (
     <div class="frame" data-hands={preferences.hands.value}>
       <a class="skip" href="#work">
@@ -60,7 +63,7 @@ export function Frame({
           ))}
         </nav>
       )}
-      <main id="work" tabIndex={-1}>
+      <main id="work" tabIndex={-1} ref={work}>
         {children}
       </main>
     </div>

@@ -13,9 +13,13 @@ export type Route =
   | { readonly at: "nowhere"; readonly path: string };
 
 const path = signal(location.pathname);
-addEventListener("popstate", () => {
+/** Whether the reader has gone anywhere since the page was loaded. */
+let gone = false;
+function arrive(): void {
+  gone = true;
   path.value = location.pathname;
-});
+}
+addEventListener("popstate", arrive);
 
 /** What an address stands for. */
 function routeOf(address: string): Route {
@@ -48,8 +52,13 @@ export function go(route: Route, instead = false): void {
   if (address === location.pathname) return;
   if (instead) history.replaceState(null, "", address);
   else history.pushState(null, "", address);
-  path.value = address;
+  arrive();
   scrollTo(0, 0);
+}
+
+/** After going somewhere whose way was taken off the screen, the focus would be nowhere: it goes to what came. */
+export function focusOn(arrived: HTMLElement | null): void {
+  if (gone && document.activeElement === document.body) arrived?.focus({ preventScroll: true });
 }
 
 /** A place on a box. */

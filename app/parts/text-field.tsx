@@ -7,11 +7,14 @@ export function TextField({
   label,
   hint,
   missing,
+  purpose = "off",
 }: {
   readonly draft: string;
   readonly label: string;
   readonly hint?: string;
   readonly missing?: string | undefined;
+  /** What a device that knows its owner may fill in. */
+  readonly purpose?: "off" | "name";
 }) {
   const { drafts } = useWorkshop();
   const id = useId();
@@ -34,7 +37,7 @@ export function TextField({
         type="text"
         value={text}
         maxLength={200}
-        autoComplete="off"
+        autoComplete={purpose}
         aria-describedby={
           [hint === undefined ? "" : `${id}-hint`, missing === undefined ? "" : `${id}-missing`].join(" ").trim() || undefined
         }

@@ -69,8 +69,10 @@ export function Keypad() {
         {plain ? null : (
           <>
             <KeyButton does={write("/")}>/</KeyButton>
-            <KeyButton does={write(" ")}>
-              <small>{words("quantity-space")}</small>
+            <KeyButton does={write(" ")} name={words("quantity-space")}>
+              <svg viewBox="0 0 26 18" width="26" height="18" aria-hidden="true" fill="none" stroke="currentColor" stroke-width="2">
+                <path d="M2 7v7h22V7" />
+              </svg>
             </KeyButton>
           </>
         )}

@@ -65,6 +65,7 @@ export function Settings() {
           <TextField
             draft={nameDraft}
             label={words("app-who")}
+            purpose="name"
             hint={person === undefined ? words("settings-name-hint") : words("settings-name-now", { name: person.name })}
           />
           <button type="submit" class="primary">
