@@ -5,6 +5,7 @@ import { type Json, replyOf, work } from "@ringwright/answers";
 import { readAllFacts } from "@ringwright/data";
 import { parse } from "yaml";
 import { root } from "../testing/root.ts";
+import { benchApp } from "./app.ts";
 import { appendsBesideBareInserts } from "./append.ts";
 import { byGeneralSolver, closedForm, offBy } from "./stress-profile.ts";
 import { inTurns, timed } from "./time.ts";
@@ -65,3 +66,5 @@ console.log("\nEntries into the logbook, a hundred at a time, by the clock");
 const appends = await appendsBesideBareInserts();
 console.log(`  over HTTP, read and kept      ${round(appends.http)} entries/s`);
 console.log(`  bare inserts, same database   ${round(appends.bare)} entries/s   ratio ${round(appends.ratio)}   (aim 2 or less), in turns`);
+
+await benchApp(process.argv.includes("--clone"));

@@ -13,12 +13,19 @@ function goOn(): void {
   requestAnimationFrame(() => setTimeout(goOn));
 }
 
-/** Whether an element that is slow to draw has come into view, and had its turn after others that did. */
-export function useTurn(element: RefObject<Element | null>): boolean {
-  const [come, setCome] = useState(false);
+/**
+ * What is slow to work out, worked out when its element has come into view and
+ * others before it had their turn. Until then nothing, or what it was before
+ * the inputs changed.
+ */
+export function useInTurn<Worked>(element: RefObject<Element | null>, work: () => Worked, inputs: readonly unknown[]): Worked | undefined {
+  const [worked, setWorked] = useState<Worked>();
   useEffect(() => {
     if (!element.current) return undefined;
-    const turn = () => setCome(true);
+    const turn = () => {
+      const now = work();
+      setWorked(() => now);
+    };
     const watcher = new IntersectionObserver((seen) => {
       if (!seen.some(({ isIntersecting }) => isIntersecting)) return;
       watcher.disconnect();
@@ -31,6 +38,6 @@ export function useTurn(element: RefObject<Element | null>): boolean {
       const at = waiting.indexOf(turn);
       if (at >= 0) waiting.splice(at, 1);
     };
-  }, []);
-  return come;
+  }, inputs);
+  return worked;
 }

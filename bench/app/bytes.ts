@@ -53,7 +53,11 @@ export async function scriptsToFirstBox(address: string): Promise<readonly Scrip
         const answered = await request.response();
         if (!answered) throw new Error("a script was asked for and did not come");
         const name = answered.url().replace(/^.*\//u, "");
-        return { name, came: request.timing().startTime > drawnAt ? "after" : came, bytes: gzipSync(await answered.body(), { level: 9 }).length };
+        return {
+          name,
+          came: request.timing().startTime > drawnAt ? "after" : came,
+          bytes: gzipSync(await answered.body(), { level: 9 }).length,
+        };
       }),
     );
   } finally {

@@ -10,7 +10,7 @@ export interface Tap {
 interface Seen {
   readonly events: readonly { readonly start: number; readonly took: number }[];
   readonly tasks: readonly { readonly start: number; readonly took: number }[];
-  readonly drawn: readonly number[];
+  readonly drawn: readonly { readonly start: number; readonly took: number }[];
 }
 
 /** Notes what the browser itself says of taps, long tasks and redrawings; runs in the page before anything else. */
@@ -19,8 +19,7 @@ const watch = `{
   const note = (type, list, more) =>
     new PerformanceObserver((found) => {
       for (const { startTime, duration, name } of found.getEntries())
-        if (type !== "measure") list.push({ start: startTime, took: duration, name });
-        else if (name === "live-drawing") list.push(duration);
+        if (type !== "measure" || name === "live-drawing") list.push({ start: startTime, took: duration });
     }).observe({ type, buffered: true, ...more });
   note("event", seen.events, { durationThreshold: 16 });
   note("longtask", seen.tasks, {});
@@ -32,6 +31,7 @@ export interface Watched {
   /** Longest task while the first page came up, and longest afterwards; ms. */
   readonly atStart: number;
   readonly longest: number;
+  /** Redrawings of the box after a key. */
   readonly drawn: readonly number[];
 }
 
@@ -59,18 +59,17 @@ export async function tapped(address: string, slower: number): Promise<Watched> 
     const { events, tasks, drawn } = (await page.evaluate("globalThis.seen")) as Seen;
     const longest = (from: number, to: number) =>
       Math.max(0, ...tasks.filter(({ start }) => start >= from && start < to).map(({ took }) => took));
+    /** What was seen between one tap and the next. */
+    const after = (at: number, list: typeof events) =>
+      list
+        .filter(({ start }) => start >= (made[at]?.start ?? Infinity) && start < (made[at + 1]?.start ?? Infinity))
+        .map(({ took }) => took);
     return {
-      taps: made.map(({ what, start }, at) => ({
-        what,
-        // What was painted within 16 ms is not listed by the browser.
-        toPaint: Math.max(
-          16,
-          ...events.filter((one) => one.start >= start && one.start < (made[at + 1]?.start ?? Infinity)).map(({ took }) => took),
-        ),
-      })),
+      // What was painted within 16 ms is not listed by the browser.
+      taps: made.map(({ what }, at) => ({ what, toPaint: Math.max(16, ...after(at, events)) })),
       atStart: longest(0, stood),
       longest: longest(stood, Infinity),
-      drawn,
+      drawn: made.flatMap(({ what }, at) => (what === "key" ? after(at, drawn) : [])),
     };
   } finally {
     await remove();

@@ -9,7 +9,7 @@ import { onBox, type StepName } from "../../frame/route.ts";
 import { useWorkshop } from "../../frame/workshop.ts";
 import { type Box, boxOf, planOf } from "../../kept/box.ts";
 import { Drawing } from "../../parts/drawing.tsx";
-import { useTurn } from "../../parts/turn.ts";
+import { useInTurn } from "../../parts/turn.ts";
 import { useWords } from "../../parts/words.ts";
 
 /** Every box of the site, each with its small drawing and the one thing to do next. */
@@ -67,8 +67,8 @@ function Row({ box }: { readonly box: Box }) {
   const words = useWords();
   const row = useRef<HTMLLIElement>(null);
   // Planned and drawn when it comes into view, one box after the other: the list itself stands at once.
-  const turn = useTurn(row);
-  const plan = turn ? planOf(box) : undefined;
+  const turn = useInTurn(row, () => ({ plan: planOf(box) }), [box]);
+  const plan = turn?.plan;
   const drawing = useMemo(() => {
     const drawn = plan && boxOfPlan(plan, "");
     return drawn && bare(drawBoxSection(drawn));
