@@ -1,7 +1,6 @@
 import "./look/look.css";
 import { render } from "preact";
 import { openStorage } from "./device/storage.ts";
-import { loadRest } from "./facts/facts.ts";
 import { App } from "./frame/app.tsx";
 import { Preferences } from "./frame/preferences.ts";
 import { WorkshopProvider } from "./frame/workshop.ts";
@@ -24,4 +23,3 @@ render(
   </WorkshopProvider>,
   root,
 );
-setTimeout(() => void loadRest(), 300);

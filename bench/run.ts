@@ -5,6 +5,7 @@ import { type Json, replyOf, work } from "@ringwright/answers";
 import { readAllFacts } from "@ringwright/data";
 import { parse } from "yaml";
 import { root } from "../testing/root.ts";
+import { benchApp } from "./app.ts";
 import { appendsBesideBareInserts } from "./append.ts";
 import { byGeneralSolver, closedForm, offBy } from "./stress-profile.ts";
 import { inTurns, timed } from "./time.ts";
@@ -70,3 +71,5 @@ for (const batch of [1, 100, 1000]) {
   console.log(`    bare inserts, same columns and keys  ${round(same.rate)} entries/s   ratio ${round(same.ratio)}${aim}, in turns`);
   console.log(`    bare inserts, text and id alone      ${round(alone.rate)} entries/s   ratio ${round(alone.ratio)}, in turns`);
 }
+
+await benchApp(process.argv.includes("--clone"));

@@ -44,3 +44,11 @@ export async function loadRest(): Promise<void> {
   learn(words);
   facts.value = { all: factsWith(rest), whole: true };
 }
+
+/** Brings the rest when nobody waits for anything. Chromium and Firefox say when; elsewhere a moment must do. */
+export function loadRestWhenIdle(): void {
+  if (facts.peek().whole) return;
+  const load = () => void loadRest();
+  if ("requestIdleCallback" in globalThis) requestIdleCallback(load, { timeout: 5000 });
+  else setTimeout(load, 1000);
+}

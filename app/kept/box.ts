@@ -29,13 +29,18 @@ export function boxOf(id: string, state: BoxState): Box {
   const before = known.get(state);
   if (before?.all === all) return before.box;
   const question = surveyOf(state);
+  let worked: Planned | undefined;
   const box: Box = {
     id,
     state,
     name: text(state, "name"),
     place: text(state, "place"),
     question,
-    planned: planned(question),
+    // Worked out for who asks: a list of boxes does not wait for the plans of all.
+    get planned() {
+      worked ??= planned(question);
+      return worked;
+    },
   };
   known.set(state, { all, box });
   return box;

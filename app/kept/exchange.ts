@@ -1,5 +1,6 @@
 import { signal } from "@preact/signals";
 import { canonicalText, type Json, readEntry } from "@ringwright/logbook";
+import { breath } from "../device/breath.ts";
 import { now } from "../device/clock.ts";
 import { type StoredEntry, strict } from "../device/storage.ts";
 import type { Kept } from "./kept.ts";
@@ -126,16 +127,19 @@ export class Exchange {
     for (;;) {
       const since = ((await storage.get("settings", name)) as number | undefined) ?? 0;
       const page = (await ask(this.#kept, `${this.#path}?since=${since}&limit=${pageSize}`)) as Pulled;
-      const came = page.entries.flatMap((json) => {
+      const came: StoredEntry[] = [];
+      const rest = breath();
+      for (const json of page.entries) {
         const read = readEntry(json);
-        return read.ok ? [{ id: read.entry.id, site, text: canonicalText(read.entry) }] : [];
-      });
+        if (read.ok) came.push({ id: read.entry.id, site, text: canonicalText(read.entry) });
+        await rest();
+      }
       const change = storage.transaction(["entries", "settings"], "readwrite", strict);
       const entries = change.objectStore("entries");
       for (const entry of came) if ((await entries.getKey(entry.id)) === undefined) await entries.add(entry);
       await change.objectStore("settings").put(page.cursor, name);
       await change.done;
-      this.#kept.take(came.map(({ text }) => text));
+      await this.#kept.takeAll(came.map(({ text }) => text));
       if (!page.more) return;
     }
   }

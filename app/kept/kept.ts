@@ -3,6 +3,7 @@ import {
   type Bodies,
   Book,
   type BoxState,
+  type Entry,
   type EntryKind,
   type Head,
   noHead,
@@ -10,6 +11,7 @@ import {
   uuidv7,
   writeEntry,
 } from "@ringwright/logbook";
+import { breath } from "../device/breath.ts";
 import { randomBytes } from "../device/chance.ts";
 import { now, rfc3339 } from "../device/clock.ts";
 import { openStorage, type Storage, strict } from "../device/storage.ts";
@@ -44,6 +46,7 @@ export class Kept {
   /** How many entries the server has not said it keeps. */
   readonly unsent: Signal<number> = signal(0);
   readonly #offset: { ms: number | null } = { ms: null };
+  readonly #taken = new Set<string>();
   readonly #others = new BroadcastChannel("ringwright");
   #onWrite: () => void = () => undefined;
 
@@ -67,15 +70,24 @@ export class Kept {
   async read(): Promise<void> {
     const stored = await this.storage.getAllFromIndex("entries", "site", this.site);
     this.unsent.value = stored.filter(({ unsent }) => unsent === 1).length;
-    this.take(stored.map(({ text }) => text));
+    await this.takeAll(stored.map(({ text }) => text));
   }
 
-  /** Takes entries into the book. */
-  take(texts: readonly string[]): void {
-    const entries = texts.flatMap((text) => {
+  /** Takes entries into the book, however many, without keeping taps waiting; those it took before cost nothing. */
+  async takeAll(texts: readonly string[]): Promise<void> {
+    const rest = breath();
+    const entries: Entry[] = [];
+    for (const text of texts) {
+      if (this.#taken.has(text)) continue;
+      this.#taken.add(text);
       const read = readEntryText(text);
-      return read.ok ? [read.entry] : [];
-    });
+      if (read.ok) entries.push(read.entry);
+      await rest();
+    }
+    this.#add(entries);
+  }
+
+  #add(entries: readonly Entry[]): void {
     if (this.book.add(entries).size > 0) this.changes.value++;
   }
 
@@ -131,7 +143,8 @@ export class Kept {
       written.done,
     ]);
     this.unsent.value++;
-    this.take([made.text]);
+    this.#taken.add(made.text);
+    this.#add([made.entry]);
     this.#others.postMessage("entries");
     this.#onWrite();
     return made.entry.id;

@@ -1,7 +1,8 @@
 import type { Paper } from "@ringwright/card";
 import { useEffect, useState } from "preact/hooks";
+import { loadRest } from "../facts/facts.ts";
 import { useWorkshop } from "../frame/workshop.ts";
-import { type Box, planOf } from "../kept/box.ts";
+import { type Box, boxOf, planOf } from "../kept/box.ts";
 import { Choice } from "./choice.tsx";
 import { Dialog } from "./dialog.tsx";
 import { useWords } from "./words.ts";
@@ -39,8 +40,9 @@ function CardDialog({ box, onClose }: { readonly box: Box; readonly onClose: () 
   const make = async () => {
     setMaking({ kind: "drawing" });
     try {
-      const { issueCard } = await import("./card/issue-card.ts");
-      setMaking({ kind: "ready", ...(await issueCard(box, workshop)) });
+      const [{ issueCard }] = await Promise.all([import("./card/issue-card.ts"), loadRest()]);
+      // Planned with all facts, which may have come just now.
+      setMaking({ kind: "ready", ...(await issueCard(boxOf(box.id, workshop.kept.state(box.id)), workshop)) });
     } catch (error) {
       setMaking({ kind: "failed", why: error instanceof Error ? error.message : String(error) });
     }

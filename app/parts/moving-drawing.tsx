@@ -42,7 +42,11 @@ export function MovingDrawing({
   const room = useRef<HTMLDivElement>(null);
   const canvas = useRef<Canvas | undefined>(undefined);
   const width = useWidth(room, widest) / pixelsPerMm;
-  const like = useMemo(() => (width < 10 ? undefined : sheetOf(rest, { width, system, heading: false })), [rest, width, system]);
+  // The page alone: hatching and weave lie inside of outlines and never widen it.
+  const like = useMemo(
+    () => (width < 10 ? undefined : sheetOf(rest, { width, system, heading: false, bare: true })),
+    [rest, width, system],
+  );
   useLayoutEffect(() => {
     const host = room.current;
     if (!host || !like) return;

@@ -1,6 +1,7 @@
 import type { Step } from "@ringwright/core/workings";
 import type { StepInWords } from "@ringwright/words/workings";
 import { useEffect, useState } from "preact/hooks";
+import { loadRest } from "../facts/facts.ts";
 import { useWorkshop } from "../frame/workshop.ts";
 import { Dialog } from "./dialog.tsx";
 import { useWords } from "./words.ts";
@@ -34,7 +35,7 @@ export function Workings({
   const [told, setTold] = useState<readonly StepInWords[]>([]);
   const system = preferences.units.value;
   useEffect(() => {
-    void import("@ringwright/words/workings").then(({ stepsInWords }) => setTold(stepsInWords(steps, system)));
+    void Promise.all([import("@ringwright/words/workings"), loadRest()]).then(([{ stepsInWords }]) => setTold(stepsInWords(steps, system)));
   }, [steps, system]);
   return (
     <Dialog title={words("plan-workings", { part })} onClose={onClose}>

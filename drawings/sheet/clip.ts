@@ -69,14 +69,17 @@ export function within([x0, y0, x1, y1]: Rectangle, { boxes, circles }: Blanks):
 
 /** What is left of a segment when texts and numbers are kept clear. */
 export function outside(segment: Segment, { boxes, circles }: Blanks): readonly Segment[] {
-  if (boxes.length + circles.length === 0) return [segment];
-  const hidden = [
-    ...boxes.map((box) => stretchInside(segment, box)),
-    ...circles.map(({ centre, radius }) => stretchInCircle(segment, centre, radius)),
-  ]
-    .filter((stretch) => stretch !== undefined)
-    .sort((a, b) => a[0] - b[0]);
+  const [[ax, ay], [bx, by]] = segment;
+  const [x0, x1, y0, y1] = [Math.min(ax, bx), Math.max(ax, bx), Math.min(ay, by), Math.max(ay, by)];
+  const hidden: (readonly [number, number])[] = [];
+  const hide = (stretch: readonly [number, number] | undefined) => stretch && hidden.push(stretch);
+  // Few are near: what is not is told by its edges.
+  for (const box of boxes) if (box[0] < x1 && x0 < box[2] && box[1] < y1 && y0 < box[3]) hide(stretchInside(segment, box));
+  for (const { centre, radius } of circles)
+    if (centre[0] - radius < x1 && x0 < centre[0] + radius && centre[1] - radius < y1 && y0 < centre[1] + radius)
+      hide(stretchInCircle(segment, centre, radius));
   if (hidden.length === 0) return [segment];
+  hidden.sort((a, b) => a[0] - b[0]);
   const left: Segment[] = [];
   let from = 0;
   for (const [enter, leave] of hidden) {

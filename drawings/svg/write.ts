@@ -27,31 +27,40 @@ function flipped({ edges }: Frame, [x, y]: Point): Point {
 }
 
 const outlineDecimals = 4;
-const fillDecimals = 2;
+/** Hatching, weave and lines of dimensions go to the hundredth. */
+const finest = 100;
 
 function data(frame: Frame, { pieces, closed, role }: PlacedPath): string {
-  const lines = pieces.filter((piece) => piece.length > 1).map((piece) => piece.map((point) => flipped(frame, point)));
-  return lines
-    .map(role === "shape" ? (points) => `M${absolute(points)}${closed ? "Z" : ""}` : (points) => relative(points, closed))
-    .join("");
+  let text = "";
+  for (const piece of pieces) {
+    if (piece.length < 2) continue;
+    text += role === "shape" ? `M${absolute(frame, piece)}${closed ? "Z" : ""}` : relative(frame, piece, closed);
+  }
+  return text;
 }
 
-function absolute(points: readonly Point[]): string {
-  return points.map(([x, y]) => `${short(x, outlineDecimals)} ${short(y, outlineDecimals)}`).join("L");
+function absolute(frame: Frame, points: readonly Point[]): string {
+  return points
+    .map((point) => flipped(frame, point))
+    .map(([x, y]) => `${short(x, outlineDecimals)} ${short(y, outlineDecimals)}`)
+    .join("L");
 }
 
 /** Steps from point to point, each from where the last one ended after rounding, so that nothing drifts. */
-function relative(points: readonly Point[], closed: boolean): string {
+function relative({ edges }: Frame, points: readonly Point[], closed: boolean): string {
   let text = "";
-  let [x, y] = [0, 0];
-  for (const [i, point] of points.entries()) {
-    const [dx, dy] = [short(point[0] - x, fillDecimals), short(point[1] - y, fillDecimals)];
-    x += Number(dx);
-    y += Number(dy);
-    const gap = i === 1 || dx.startsWith("-") ? "" : " ";
-    text += `${i === 0 ? "M" : i === 1 ? "l" : gap}${dx}${dy.startsWith("-") ? "" : " "}${dy}`;
+  let x = 0;
+  let y = 0;
+  for (let i = 0; i < points.length; i++) {
+    const point = points[i] as Point;
+    const dx = Math.round((point[0] - edges[0] - x) * finest) / finest || 0;
+    const dy = Math.round((edges[3] - point[1] - y) * finest) / finest || 0;
+    x += dx;
+    y += dy;
+    const gap = i === 1 || dx < 0 ? "" : " ";
+    text += `${i === 0 ? "M" : i === 1 ? "l" : gap}${dx}${dy < 0 ? "" : " "}${dy}`;
   }
-  return `${text}${closed ? "z" : ""}`;
+  return closed ? `${text}z` : text;
 }
 
 export function writePath(frame: Frame, path: PlacedPath): string {

@@ -2,6 +2,7 @@ import type { Fill, Point, Rectangle } from "../shapes.ts";
 import { type Blanks, insideConvex, outside, type Segment } from "../sheet/clip.ts";
 import { around } from "../sheet/hatch.ts";
 import { plain, weaves } from "./families.ts";
+import type { Pattern } from "./lattice.ts";
 
 /** Strand widths on paper that can still be told apart, and how many a section shows at most. */
 const strand = 1.35;
@@ -24,17 +25,41 @@ export function braid(
   const place = ([x, y]: Point): Point => [x0 + (x / along) * (x1 - x0), y0 + (y / across) * (y1 - y0)];
   const pattern = family === undefined ? plain : weaves[family];
   const clear = wellInside(outline);
-  return pattern(along, across).flatMap((line) => {
+  const lines: (readonly Point[])[] = [];
+  for (const line of strands(pattern, along, across)) {
     const points = line.map(place);
-    // Most strands lie clear of edges and blanks: they need no cutting.
-    if (clear(points, blanks)) return [points];
+    // Most strands lie clear of edges and blanks, and so do most pieces of the others: they need no cutting.
+    if (clear(points, blanks)) {
+      lines.push(points);
+      continue;
+    }
     const kept: Segment[] = [];
     for (let i = 1; i < points.length; i++) {
-      const segment = insideConvex([points[i - 1] as Point, points[i] as Point], outline);
+      const piece: Segment = [points[i - 1] as Point, points[i] as Point];
+      if (clear(piece, blanks)) {
+        kept.push(piece);
+        continue;
+      }
+      const segment = insideConvex(piece, outline);
       if (segment) kept.push(...outside(segment, blanks));
     }
-    return joined(kept);
-  });
+    lines.push(...joined(kept));
+  }
+  return lines;
+}
+
+const drawn = new Map<Pattern, Map<string, ReturnType<Pattern>>>();
+
+/** The lines of a pattern; rings of one set have the same, and so has the next drawing of the box. */
+function strands(pattern: Pattern, along: number, across: number): ReturnType<Pattern> {
+  const sizes = drawn.get(pattern) ?? new Map<string, ReturnType<Pattern>>();
+  drawn.set(pattern, sizes);
+  const size = `${along} ${across}`;
+  const known = sizes.get(size) ?? pattern(along, across);
+  // A few sizes are in use at a time.
+  if (!sizes.has(size) && sizes.size >= 32) sizes.clear();
+  sizes.set(size, known);
+  return known;
 }
 
 /** Tells lines that are certain to lie inside a rounded outline and clear of what is kept blank. */

@@ -66,6 +66,9 @@ export const boxSentences: Readonly<Record<string, string>> = {
 
 /** Names of this topic, where the id is not itself the word. */
 export const boxNames: Readonly<Record<string, string>> = {
+  throatBush: "length of the throat bush",
+  threadLeft: "thread left on the studs",
+  land: "one land of the lantern ring",
   "shaft-lift": "shaft lift",
   "end-float": "end float",
   "coarse-alignment": "coarse alignment of the coupling",

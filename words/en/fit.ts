@@ -166,7 +166,6 @@ export const fitNames: Readonly<Record<string, string>> = {
   "valve-passes": "valve passes",
   worn: "worn too far",
   "end-rings": "end rings, if the plan has them",
-  rule: "steel rule",
   tamper: "tamper or split bush",
   "cutting-bar": "bar of the worn sleeve's size",
   "two-spanners": "two spanners of the right length",

@@ -24,5 +24,6 @@ export const measuredNames: Readonly<Record<string, string>> = {
   "depth-gauge": "depth gauge",
   "drill-shank": "drill shank",
   wire: "bent wire",
+  rule: "steel rule",
   unknown: "not known",
 };

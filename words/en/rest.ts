@@ -7,19 +7,17 @@ import { entrySentences } from "./entries.ts";
 import { fitNames, fitSentences } from "./fit.ts";
 import { fittingSentences } from "./fitting.ts";
 import { fluidNames, fluidSentences } from "./fluid.ts";
-import { flushNames, flushSentences } from "./flush.ts";
-import { glandNames, glandSentences } from "./gland.ts";
+import { flushSentences } from "./flush.ts";
+import { glandSentences } from "./gland.ts";
 import { heatNames, heatSentences } from "./heat.ts";
-import { lanternNames, lanternSentences } from "./lantern.ts";
+import { lanternSentences } from "./lantern.ts";
 import { leakNames, leakSentences } from "./leak.ts";
 import { materialsNames, materialsSentences } from "./materials.ts";
-import { planNames, planSentences } from "./plan.ts";
 import { ringsNames, ringsSentences } from "./rings.ts";
 import { ringsStepNames, ringsStepSentences } from "./rings-step.ts";
 import { runInNames, runInSentences } from "./run-in.ts";
 import { serverNames, serverSentences } from "./server.ts";
 import { stemsNames, stemsSentences } from "./stems.ts";
-import { verdictsNames, verdictsSentences } from "./verdicts.ts";
 
 /** All words beyond measuring: packings, steps, what the models know, terminal, server and card. */
 export const rest: Catalogue = {
@@ -37,34 +35,27 @@ export const rest: Catalogue = {
     ...materialsSentences,
     ...fitSentences,
     ...runInSentences,
-    ...planSentences,
     ...cardSentences,
     ...commandSentences,
     ...serverSentences,
     ...ringsStepSentences,
-    ...verdictsSentences,
     ...chooseSentences,
     ...fittingSentences,
     ...entrySentences,
   },
   names: {
     ...ringsNames,
-    ...lanternNames,
     ...cutNames,
-    ...glandNames,
     ...stemsNames,
     ...heatNames,
     ...leakNames,
-    ...flushNames,
     ...fluidNames,
     ...materialsNames,
     ...fitNames,
     ...runInNames,
-    ...planNames,
     ...cardNames,
     ...commandNames,
     ...serverNames,
     ...ringsStepNames,
-    ...verdictsNames,
   },
 };

@@ -64,9 +64,7 @@ export const ringsNames: Readonly<Record<string, string>> = {
   "entry-wanted": "entry to leave",
   leastEntry: "least entry",
   entryBand: "entry at one end of the range",
-  throatBush: "length of the throat bush",
   noseLength: "length of the follower's nose",
-  threadLeft: "thread left on the studs",
   "nose-travel": "travel that the nose allows",
   "lantern-travel": "travel that the lantern ring allows",
   "part-from": "throat to the part",
@@ -80,5 +78,4 @@ export const ringsNames: Readonly<Record<string, string>> = {
   "lantern.window": "window of the lantern ring",
   "lantern.land": "one land of the lantern ring",
   "lantern.ringsThroatSide": "rings between throat and lantern ring",
-  land: "one land of the lantern ring",
 };

@@ -1,5 +1,5 @@
-import { useState } from "preact/hooks";
-import { facts } from "../../facts/facts.ts";
+import { useEffect, useState } from "preact/hooks";
+import { facts, loadRest } from "../../facts/facts.ts";
 import { useWords } from "../../parts/words.ts";
 import type { FieldOf } from "./answer-field.tsx";
 
@@ -22,6 +22,7 @@ export function ListField({
 }: FieldOf & { readonly of: "fluids" | "sleeves"; readonly most: number }) {
   const words = useWords();
   const [typed, setTyped] = useState("");
+  useEffect(() => void loadRest(), []);
   const chosen = most === 1 ? (draft.text ? [draft.text] : []) : (draft.chosen ?? []);
   const asked = typed.trim().toLocaleLowerCase();
   const found = idsOf(of).filter((one) => !chosen.includes(one) && (asked === "" || words.called(one).toLocaleLowerCase().includes(asked)));

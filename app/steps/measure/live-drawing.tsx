@@ -1,5 +1,6 @@
 import type { Drawing as Drawn } from "@ringwright/drawings";
-import { useLayoutEffect, useMemo, useRef } from "preact/hooks";
+import { useEffect, useLayoutEffect, useMemo, useRef } from "preact/hooks";
+import { loadRest, loadRestWhenIdle } from "../../facts/facts.ts";
 import { Drawing } from "../../parts/drawing.tsx";
 import { useWords } from "../../parts/words.ts";
 import type { Live } from "./live.ts";
@@ -39,6 +40,12 @@ export function LiveDrawing({
     performance.measure("live-drawing", { start: live.since, end: performance.now() });
   }, [live]);
   const why = own === undefined || fresh === undefined ? refusalOf(live) : undefined;
+  const unsaid = why !== undefined && words.sentence(why) === why.id;
+  useEffect(() => {
+    // A refusal without its sentence needs the rest of the words; once the box stands, what comes next does.
+    if (unsaid) void loadRest();
+    else if (own !== undefined) loadRestWhenIdle();
+  }, [unsaid, own === undefined]);
   const mark = asked && markedPart(drawing, asked);
   return (
     <figure class="live">

@@ -1,4 +1,6 @@
 import { disagreements, standing } from "@ringwright/logbook";
+import { useEffect } from "preact/hooks";
+import { loadRest } from "../../facts/facts.ts";
 import { Link } from "../../frame/link.tsx";
 import { onBox } from "../../frame/route.ts";
 import type { Box } from "../../kept/box.ts";
@@ -19,6 +21,9 @@ export function Overview({ box }: { readonly box: Box }) {
   const live = useLive(box);
   const chapters = chaptersOf(box.question, box.state);
   const next = nextQuestion(box.question, box.state);
+  const listed = chapters.some((one) => one.questions.some((question) => question.asks.is === "list" && isAnswered(question, box.state)));
+  // Fluids and materials are called by words of the rest.
+  useEffect(() => void (listed && loadRest()), [listed]);
   return (
     <div class="overview">
       <Outside box={box} />

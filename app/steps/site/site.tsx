@@ -1,7 +1,7 @@
 import { answerOf } from "@ringwright/core/plan";
 import { bare, boxOfPlan, drawBoxSection } from "@ringwright/drawings";
 import { type Next, nextFor } from "@ringwright/logbook";
-import { useMemo, useState } from "preact/hooks";
+import { useMemo, useRef, useState } from "preact/hooks";
 import { now } from "../../device/clock.ts";
 import { Frame } from "../../frame/frame.tsx";
 import { Link } from "../../frame/link.tsx";
@@ -9,6 +9,7 @@ import { onBox, type StepName } from "../../frame/route.ts";
 import { useWorkshop } from "../../frame/workshop.ts";
 import { type Box, boxOf, planOf } from "../../kept/box.ts";
 import { Drawing } from "../../parts/drawing.tsx";
+import { useInTurn } from "../../parts/turn.ts";
 import { useWords } from "../../parts/words.ts";
 
 /** Every box of the site, each with its small drawing and the one thing to do next. */
@@ -64,7 +65,10 @@ const pressing: ReadonlySet<Next["does"]> = new Set(["end-bridge", "settle", "re
 
 function Row({ box }: { readonly box: Box }) {
   const words = useWords();
-  const plan = planOf(box);
+  const row = useRef<HTMLLIElement>(null);
+  // Planned and drawn when it comes into view, one box after the other: the list itself stands at once.
+  const turn = useInTurn(row, () => ({ plan: planOf(box) }), [box]);
+  const plan = turn?.plan;
   const drawing = useMemo(() => {
     const drawn = plan && boxOfPlan(plan, "");
     return drawn && bare(drawBoxSection(drawn));
@@ -72,15 +76,15 @@ function Row({ box }: { readonly box: Box }) {
   const repackAtGap = answerOf(plan?.rings.set)?.lantern?.limit?.repackGap;
   const next = nextFor(box.state, now(), repackAtGap === undefined ? {} : { repackAtGap });
   return (
-    <li>
+    <li ref={row}>
       <Link to={onBox(box.id, screenFor[next.does])} class="box">
         <div class="small-drawing">
-          {drawing ? <Drawing of={drawing} idPrefix={`box-${box.id}`} /> : <p class="quiet">{words("app-drawing-none")}</p>}
+          {drawing ? <Drawing of={drawing} idPrefix={`box-${box.id}`} /> : turn ? <p class="quiet">{words("app-drawing-none")}</p> : null}
         </div>
         <div>
           <h2>{box.name ?? words("app-unnamed")}</h2>
           {box.place === undefined ? null : <p class="quiet">{box.place}</p>}
-          <p class={pressing.has(next.does) ? "attention" : undefined}>{words.sentence(next.says)}</p>
+          <p class={pressing.has(next.does) ? "attention" : undefined}>{turn ? words.sentence(next.says) : "\u00a0"}</p>
         </div>
       </Link>
     </li>
