@@ -2,7 +2,7 @@ import type { Page } from "playwright-core";
 import { freshDevice, keep, makeBox, openQuestion, ownDrawing } from "./device.ts";
 
 /** One tap, and how long after it the screen had changed; milliseconds. */
-export interface Tap {
+interface Tap {
   readonly what: string;
   readonly toPaint: number;
 }
