@@ -141,6 +141,15 @@ test("the checks see what is wrong when something is", async () => {
   await page.evaluate('document.getElementById("planted").remove()');
 });
 
+test("the steps of a box stand in one row on a phone", async () => {
+  await size(360, 740);
+  await visit(page, on("White-water pump 1", "measure")());
+  await page.locator("nav.steps a").first().waitFor();
+  expect(
+    await page.evaluate('new Set([...document.querySelectorAll("nav.steps a")].map((step) => step.getBoundingClientRect().top)).size'),
+  ).toBe(1);
+});
+
 test("every screen on phone, tablet and desktop: axe finds nothing, what is tapped is large enough, the page stays put", async () => {
   const wrong: string[] = [];
   let looked = 0;
