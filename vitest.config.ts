@@ -1,6 +1,9 @@
+import { availableParallelism } from "node:os";
 import { defineConfig } from "vitest/config";
 
 const conditions = ["source", "module", "node", "development|production"];
+/** As many as there are cores: by itself a run leaves one of two idle. */
+const maxWorkers = availableParallelism();
 const exclude = ["**/node_modules/**", "**/dist/**"];
 const onPostgres = ["server/start/database.test.ts"];
 
@@ -16,6 +19,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: "pure",
+          maxWorkers,
           include: ["{core,data,words,answers,drawings,logbook,card,demo,server,app,cli,bench,scripts}/**/*.test.ts"],
           exclude: [...exclude, ...onPostgres],
         },
@@ -24,6 +28,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: "kept",
+          maxWorkers,
           include: ["store/**/*.test.ts", ...onPostgres],
           exclude,
           // A PostgreSQL server, only when one of these tests is to run.
@@ -38,7 +43,8 @@ export default defineConfig({
           exclude,
           // A browser, only when one of these tests is to run; one file at a time, so that pages are not starved.
           globalSetup: "testing/browser/setup.ts",
-          fileParallelism: false,
+          maxWorkers: 1,
+          sequence: { groupOrder: 1 },
         },
       },
     ],
