@@ -50,8 +50,6 @@ test("while packings and steps are still on their way, measuring speaks in words
   });
   await page.reload();
   await page.locator("a.box").first().waitFor();
-  await expect.poll(() => blocked).toBeGreaterThan(0);
-
   const found: string[] = [];
   const links = async (of: string) =>
     (await page.evaluate(
@@ -74,6 +72,7 @@ test("while packings and steps are still on their way, measuring speaks in words
     await page.locator(".line").first().waitFor();
     await look(`the sheet of ${box}`);
   }
+  await expect.poll(() => blocked).toBeGreaterThan(0);
   expect(boxes.length).toBe(7);
   expect(asked.size).toBeGreaterThan(60);
   for (const [ask, path] of asked) {
@@ -89,4 +88,20 @@ test("while packings and steps are still on their way, measuring speaks in words
     await look(ask);
   }
   expect(found).toEqual([]);
+});
+
+test("a step that can't be brought says so, and comes when it is asked for again", async () => {
+  const page = await device.open("phone");
+  await page.unrouteAll();
+  await page.goto(served.address);
+  await page.locator("a.box").first().waitFor();
+  const pieces = /\/assets\/(?:rest|fit)-[^/]*\.js$/u;
+  await page.route(pieces, (route) => route.abort());
+  await page.reload();
+  await page.locator("a.box").first().click();
+  await page.getByRole("link", { name: "Fit", exact: true }).click();
+  await page.getByText("This part of the program is not on this device yet").waitFor();
+  await page.unroute(pieces);
+  await page.getByRole("button", { name: "Try again" }).click();
+  await page.getByText("Now it is run in").waitFor();
 });

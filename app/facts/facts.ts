@@ -48,7 +48,8 @@ export async function loadRest(): Promise<void> {
 /** Brings the rest when nobody waits for anything. Chromium and Firefox say when; elsewhere a moment must do. */
 export function loadRestWhenIdle(): void {
   if (facts.peek().whole) return;
-  const load = () => void loadRest();
+  // Without a signal it is tried again when there is one; a screen that needs it meanwhile says so.
+  const load = () => void loadRest().catch(() => addEventListener("online", load, { once: true }));
   if ("requestIdleCallback" in globalThis) requestIdleCallback(load, { timeout: 5000 });
   else setTimeout(load, 1000);
 }

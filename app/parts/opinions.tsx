@@ -11,8 +11,8 @@ export function Opinions({ verdict }: { readonly verdict: Verdict }) {
   const [sources, setSources] = useState<Readonly<Record<string, Source>>>();
   const counted = verdict.limits.filter(({ beside }) => !beside);
   const { houseLimit } = verdict;
-  const cited = ({ source, at, seen }: LimitVerdict) =>
-    [sources?.[source]?.title ?? words(`opinion-by-${source}`), at, words(`seen-${seen}`)].filter(Boolean).join(", ");
+  const cited = ({ source, at, seen = sources?.[source]?.seen }: LimitVerdict) =>
+    [sources?.[source]?.title ?? words(`opinion-by-${source}`), at, seen && words(`seen-${seen}`)].filter(Boolean).join(", ");
   return (
     <details
       class="opinions"

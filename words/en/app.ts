@@ -57,6 +57,7 @@ export const appSentences = {
   "app-close": "Close",
   "app-figures": "Figures",
   "app-figure-workings": "{value}, show its workings",
+  "app-piece-missing": "This part of the program is not on this device yet, and there is no signal to bring it. What you entered is kept.",
   "app-retry": "Try again",
   "app-drawing-none": "Drawn as soon as shaft and bore are known.",
 } as const;
