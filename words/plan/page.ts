@@ -86,11 +86,13 @@ export class PlanPage {
     return this.value("length", value, { decimals: Math.max(0, decimals[this.system] + shift) });
   }
 
-  /** A length with its standard uncertainty doubled: where it lies in about 95 of 100 cases. */
+  /** A length with its standard uncertainty doubled: where it lies in about 95 of 100 cases. Never shown surer than it is: ± nought takes more digits. */
   uncertain(value: Uncertain<Kinds["length"]>, places = 2): string {
     if (value.u === 0) return this.length(value.mean, places);
+    const spread = this.length((2 * value.u) as Kinds["length"], places).split("\u00a0")[0] ?? "";
+    if (!/[1-9]/u.test(spread) && places < 4) return this.uncertain(value, places + 1);
     const [number = "", unit = ""] = this.length(value.mean, places).split("\u00a0");
-    return `${number} ± ${this.length((2 * value.u) as Kinds["length"], places).split("\u00a0")[0]}\u00a0${unit}`;
+    return `${number} ± ${spread}\u00a0${unit}`;
   }
 
   band<K extends Kind>(kind: K, { low, high }: Band<Kinds[K]>, as: As = {}): string {
