@@ -1,6 +1,6 @@
 import { type Drawing as Drawn, toSvg } from "@ringwright/drawings";
 import type { RefObject } from "preact";
-import { useLayoutEffect, useMemo, useRef } from "preact/hooks";
+import { useLayoutEffect, useRef } from "preact/hooks";
 import { useWorkshop } from "../frame/workshop.ts";
 import { useInTurn } from "./turn.ts";
 import { pixelsPerMm, useWidth } from "./width.ts";
@@ -26,6 +26,7 @@ function useWriting({ of: drawing, heading = false, widest = 1400, idPrefix }: O
 /**
  * A drawing as wide as the room it stands in, laid out anew when that changes:
  * on a narrow screen fewer words stand beside the lines, and never smaller ones.
+ * Drawn when it has come into view, one after the other, so that a tap shows first.
  */
 export function Drawing({
   mark,
@@ -36,21 +37,21 @@ export function Drawing({
 }) {
   const room = useRef<HTMLDivElement>(null);
   const { write, inputs } = useWriting(given, room);
-  const svg = useMemo(write, inputs);
+  const svg = useInTurn(room, write, inputs) ?? "";
+  const name = given.idPrefix ?? given.of.name;
   useLayoutEffect(() => {
-    const prefix = (given.idPrefix ?? given.of.name).replace(/[^\w-]+/gu, "-");
+    const prefix = name.replace(/[^\w-]+/gu, "-");
     const part = mark === undefined ? null : room.current?.querySelector(`[id="${prefix}-${mark}"]`);
     part?.classList.add("asked");
     return () => part?.classList.remove("asked");
   }, [svg, mark]);
+  useLayoutEffect(() => {
+    if (svg !== "" && room.current) heights.set(name, room.current.clientHeight);
+  }, [svg]);
+  const minHeight = svg === "" ? heights.get(name) : undefined;
   // One SVG document from drawings/svg, which escapes what people typed.
-  return <div ref={room} class="drawing" dangerouslySetInnerHTML={{ __html: svg }} />;
+  return <div ref={room} class="drawing" style={{ minHeight }} dangerouslySetInnerHTML={{ __html: svg }} />;
 }
 
-/** A drawing that stands beside others: drawn when it has come into view, one after the other. */
-export function DrawingInTurn(given: OfDrawing) {
-  const room = useRef<HTMLDivElement>(null);
-  const { write, inputs } = useWriting(given, room);
-  // One SVG document from drawings/svg, which escapes what people typed.
-  return <div ref={room} class="drawing" dangerouslySetInnerHTML={{ __html: useInTurn(room, write, inputs) ?? "" }} />;
-}
+/** How high each drawing last stood, so that a page holds its place open and nothing under a finger moves. */
+const heights = new Map<string, number>();

@@ -9,7 +9,7 @@ import type { OfBox } from "../../frame/screen.ts";
 import { useWorkshop } from "../../frame/workshop.ts";
 import type { Box } from "../../kept/box.ts";
 import { CardButton } from "../../parts/card-button.tsx";
-import { DrawingInTurn } from "../../parts/drawing.tsx";
+import { Drawing } from "../../parts/drawing.tsx";
 import { Section } from "../../parts/section.tsx";
 import { useWords } from "../../parts/words.ts";
 import { AsMeasured } from "./as-measured.tsx";
@@ -127,7 +127,7 @@ function Push({ plan, told }: { readonly plan: Plan; readonly told: PlanSection 
       {drawing ? (
         <section>
           <h2>{words("rings-step-push")}</h2>
-          <DrawingInTurn of={drawing} idPrefix="push" widest={620} />
+          <Drawing of={drawing} idPrefix="push" widest={620} />
           <PushTable plan={plan} />
         </section>
       ) : null}
@@ -147,7 +147,7 @@ function Joints({ plan }: { readonly plan: Plan }) {
   return (
     <section class="rings-joints">
       <h2>{words("rings-step-joints")}</h2>
-      <DrawingInTurn of={drawing} idPrefix="joints" widest={340} />
+      <Drawing of={drawing} idPrefix="joints" widest={340} />
       <JointTable joints={plan.rings.set.value.joints} />
     </section>
   );
@@ -164,7 +164,7 @@ function Strip({ plan }: { readonly plan: Plan }) {
   return (
     <section>
       <h2>{words("rings-step-strip")}</h2>
-      <DrawingInTurn of={drawing} idPrefix="strip" widest={560} />
+      <Drawing of={drawing} idPrefix="strip" widest={560} />
     </section>
   );
 }
