@@ -49,7 +49,8 @@ export function LiveDrawing({
   const mark = asked && markedPart(drawing, asked);
   return (
     <figure class="live">
-      <Drawing of={drawing} idPrefix="live" mark={mark} {...(widest === undefined ? {} : { widest })} />
+      {/* What is hidden leaves the page at once, even where the drawing is out of view. */}
+      <Drawing key={String(hidden)} of={drawing} idPrefix="live" mark={mark} {...(widest === undefined ? {} : { widest })} />
       <figcaption class="quiet">
         {own === undefined ? <strong>{words("measure-typical")}</strong> : fresh === undefined ? words("measure-last-good") : null}
         {mark === undefined ? null : <span> {words("measure-asked-here")}</span>}
