@@ -75,7 +75,7 @@ async function taps(address: string): Promise<void> {
   console.log(`  longest task, first page      ${ms(middleOf(slow, (one) => one.atStart))} ${slower} times slower (aim none over 200)`);
   console.log(`  longest task, afterwards      ${ms(middleOf(slow, (one) => one.longest))} ${slower} times slower (aim none over 200)`);
   console.log(
-    `  drawing while typing          ${ms(middleOf(own, (one) => ninetyFifth(one.drawn)))} 95 of 100, at full speed (aim 16); ${ms(middleOf(own, (one) => middle(one.drawn))).trim()} in the middle`,
+    `  plan and shapes while typing ${ms(middleOf(own, (one) => ninetyFifth(one.drawn)))} 95 of 100, at full speed (aim 16); ${ms(middleOf(own, (one) => middle(one.drawn))).trim()} in the middle; the SVG is written a frame later`,
   );
 }
 
