@@ -162,6 +162,8 @@ export class Kept {
 
   /** Keeps the names that the server knows. */
   async keepPeople(people: readonly Person[]): Promise<void> {
+    // Heard at every exchange, and seldom anything new.
+    if (JSON.stringify(await this.storage.get("settings", "people")) === JSON.stringify(people)) return;
     await this.storage.put("settings", people, "people");
     await this.#readPeople();
   }

@@ -1,27 +1,8 @@
 import { type Drawing as Drawn, toSvg } from "@ringwright/drawings";
-import type { RefObject } from "preact";
 import { useLayoutEffect, useRef } from "preact/hooks";
 import { useWorkshop } from "../frame/workshop.ts";
 import { useInTurn } from "./turn.ts";
 import { pixelsPerMm, useWidth } from "./width.ts";
-
-interface OfDrawing {
-  readonly of: Drawn;
-  readonly heading?: boolean;
-  /** CSS pixels. */
-  readonly widest?: number;
-  readonly idPrefix?: string;
-}
-
-/** How a drawing is written at the width of its room, and what that depends on. */
-function useWriting({ of: drawing, heading = false, widest = 1400, idPrefix }: OfDrawing, room: RefObject<HTMLElement | null>) {
-  const { units } = useWorkshop().preferences;
-  const width = useWidth(room, widest);
-  const system = units.value;
-  const prefix = idPrefix === undefined ? {} : { idPrefix };
-  const write = () => (width < 40 ? "" : toSvg(drawing, { width: width / pixelsPerMm, system, heading, background: "none", ...prefix }));
-  return { write, inputs: [drawing, width, system, heading, idPrefix] };
-}
 
 /**
  * A drawing as wide as the room it stands in, laid out anew when that changes:
@@ -29,19 +10,29 @@ function useWriting({ of: drawing, heading = false, widest = 1400, idPrefix }: O
  * Drawn when it has come into view, one after the other, so that a tap shows first.
  */
 export function Drawing({
+  of: drawing,
+  heading = false,
+  widest = 1400,
+  idPrefix,
   mark,
-  ...given
-}: OfDrawing & {
+}: {
+  readonly of: Drawn;
+  readonly heading?: boolean;
+  /** CSS pixels. */
+  readonly widest?: number;
+  readonly idPrefix?: string;
   /** The part that is pointed at, by its id. */
   readonly mark?: string | undefined;
 }) {
   const room = useRef<HTMLDivElement>(null);
-  const { write, inputs } = useWriting(given, room);
-  const svg = useInTurn(room, write, inputs) ?? "";
-  const name = given.idPrefix ?? given.of.name;
+  const system = useWorkshop().preferences.units.value;
+  const width = useWidth(room, widest);
+  const prefix = idPrefix === undefined ? {} : { idPrefix };
+  const write = () => (width < 40 ? "" : toSvg(drawing, { width: width / pixelsPerMm, system, heading, background: "none", ...prefix }));
+  const svg = useInTurn(room, write, [drawing, width, system, heading, idPrefix]) ?? "";
+  const name = idPrefix ?? drawing.name;
   useLayoutEffect(() => {
-    const prefix = name.replace(/[^\w-]+/gu, "-");
-    const part = mark === undefined ? null : room.current?.querySelector(`[id="${prefix}-${mark}"]`);
+    const part = mark === undefined ? null : room.current?.querySelector(`[id="${name.replace(/[^\w-]+/gu, "-")}-${mark}"]`);
     part?.classList.add("asked");
     return () => part?.classList.remove("asked");
   }, [svg, mark]);
